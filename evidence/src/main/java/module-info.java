@@ -1,0 +1,5 @@
+/** From readings to numbers: instruments, drill readings, the joint fit and what it cannot tell. */
+module org.hosewright.evidence {
+    requires static org.jspecify;
+    requires transitive org.hosewright.hydraulics;
+}

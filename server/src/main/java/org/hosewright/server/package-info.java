@@ -1,0 +1,5 @@
+/** HTTP routes and sessions over the ledger; serves the pages. */
+@NullMarked
+package org.hosewright.server;
+
+import org.jspecify.annotations.NullMarked;
