@@ -2,4 +2,8 @@
 module org.hosewright.evidence {
     requires static org.jspecify;
     requires transitive org.hosewright.hydraulics;
+
+    exports org.hosewright.evidence.calibration;
+    exports org.hosewright.evidence.instrument;
+    exports org.hosewright.evidence.night;
 }

@@ -3,4 +3,6 @@ module org.hosewright.ledger {
     requires static org.jspecify;
     requires transitive org.hosewright.hydraulics;
     requires transitive org.hosewright.evidence;
+
+    exports org.hosewright.ledger.kit;
 }

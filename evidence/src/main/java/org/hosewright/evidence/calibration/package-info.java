@@ -1,0 +1,5 @@
+/** What a night tells, and what it cannot. */
+@NullMarked
+package org.hosewright.evidence.calibration;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,53 @@
+package org.hosewright.ledger.kit;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.hydraulics.equipment.Appliance;
+import org.hosewright.hydraulics.quantity.Force;
+import org.hosewright.hydraulics.quantity.UnitSystem;
+
+/** All that the company has, by id and in its own order.
+ *
+ * @param company name
+ * @param zone IANA time zone
+ * @param units how results are shown
+ * @param crewReaction the company's own reaction figures, by people at the nozzle; empty where it has none
+ * @param hoses hoses
+ * @param nozzles nozzles
+ * @param appliances wyes and the like
+ * @param engines engines
+ * @param instruments gauges and meters
+ * @param packages hose-and-nozzle packages
+ * @param rule the present rule of thumb, where there is one
+ * @param evidence test nights whose numbers were taken over
+ */
+public record Kit(
+        String company,
+        String zone,
+        UnitSystem units,
+        Map<Integer, Force> crewReaction,
+        Map<String, HoseRecord> hoses,
+        Map<String, NozzleRecord> nozzles,
+        Map<String, Appliance> appliances,
+        Map<String, EngineRecord> engines,
+        Map<String, InstrumentRecord> instruments,
+        Map<String, HosePackage> packages,
+        Optional<RuleOfThumb> rule,
+        Map<String, NightRecord> evidence) {
+    public Kit {
+        crewReaction = kept(crewReaction);
+        hoses = kept(hoses);
+        nozzles = kept(nozzles);
+        appliances = kept(appliances);
+        engines = kept(engines);
+        instruments = kept(instruments);
+        packages = kept(packages);
+        evidence = kept(evidence);
+    }
+
+    private static <K, V> Map<K, V> kept(Map<K, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+}

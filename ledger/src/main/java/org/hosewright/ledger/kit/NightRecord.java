@@ -1,0 +1,23 @@
+package org.hosewright.ledger.kit;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.hosewright.hydraulics.quantity.Length;
+
+/** What the kit remembers of a test night whose numbers it took over.
+ *
+ * @param date the night, where known
+ * @param readings how many readings its numbers rest on, where known
+ * @param correlation correlations of the errors it left, by "hose/discharge"
+ * @param tested the longest line flown, as a quantity, where known
+ */
+public record NightRecord(
+        Optional<LocalDate> date, OptionalInt readings, Map<String, Double> correlation, Optional<Length> tested) {
+    public NightRecord {
+        correlation = Collections.unmodifiableMap(new LinkedHashMap<>(correlation));
+    }
+}
