@@ -24,6 +24,12 @@ public record Automatic(Pressure holds, Flow from, Flow to) implements Tip {
     }
 
     @Override
+    public Tip flowing(double factor) {
+        return new Automatic(
+                holds, new Flow(from.cubicMetresPerSecond() * factor), new Flow(to.cubicMetresPerSecond() * factor));
+    }
+
+    @Override
     public double pressure_Pa(double flow_m3s) {
         double low = Math.max(0, flow_m3s) / from.cubicMetresPerSecond();
         double high = Math.max(0, flow_m3s) / to.cubicMetresPerSecond();

@@ -23,6 +23,11 @@ public record Fog(Flow rated, Pressure at) implements Tip {
     }
 
     @Override
+    public Tip flowing(double factor) {
+        return new Fog(new Flow(rated.cubicMetresPerSecond() * factor), at);
+    }
+
+    @Override
     public double pressure_Pa(double flow_m3s) {
         double root = Math.max(0, flow_m3s) / k();
         return root * root;

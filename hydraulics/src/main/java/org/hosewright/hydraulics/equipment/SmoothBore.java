@@ -24,6 +24,11 @@ public record SmoothBore(Length bore, Pressure at) implements Tip {
     }
 
     @Override
+    public Tip flowing(double factor) {
+        return new SmoothBore(new Length(bore.metres() * Math.sqrt(factor)), at);
+    }
+
+    @Override
     public double pressure_Pa(double flow_m3s) {
         double root = Math.max(0, flow_m3s) / k();
         return root * root;

@@ -35,6 +35,12 @@ public sealed interface Tip permits SmoothBore, Fog, Automatic {
     /** The pressure this tip is meant to work at. */
     Pressure at();
 
+    /** The same tip letting a factor more or less water through at every pressure; its reaction follows the flow.
+     *
+     * @param factor true flow over rated; above 0
+     */
+    Tip flowing(double factor);
+
     /** Flow at the pressure this tip is meant to work at. */
     default Flow flowAt() {
         return new Flow(flow_m3s(at().pascals()));
