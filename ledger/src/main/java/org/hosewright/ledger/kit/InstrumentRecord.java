@@ -3,10 +3,14 @@ package org.hosewright.ledger.kit;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.hosewright.evidence.instrument.Instrument;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Pressure;
 
 /** An instrument as the company keeps it.
  *
  * @param instrument what it is and how well it reads
+ * @param offset what a gauge reads less what is true, where a test night determined it
  * @param calibrated day of its last calibration, where known
  */
-public record InstrumentRecord(Instrument instrument, Optional<LocalDate> calibrated) {}
+public record InstrumentRecord(
+        Instrument instrument, Optional<Known<Pressure>> offset, Optional<LocalDate> calibrated) {}
