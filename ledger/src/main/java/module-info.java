@@ -4,5 +4,8 @@ module org.hosewright.ledger {
     requires transitive org.hosewright.hydraulics;
     requires transitive org.hosewright.evidence;
 
+    exports org.hosewright.ledger.drill;
+    exports org.hosewright.ledger.history;
     exports org.hosewright.ledger.kit;
+    exports org.hosewright.ledger.storage;
 }

@@ -1,0 +1,59 @@
+package org.hosewright.ledger.drill;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.hosewright.hydraulics.error.InvalidInput;
+
+/** One change to a test night. A change to something that exists names the version the person saw. */
+public sealed interface DrillChange {
+    /** A row at the end of the table.
+     *
+     * @param cells text by column
+     */
+    record AddRow(Map<String, String> cells) implements DrillChange {
+        public AddRow {
+            cells = kept(cells);
+        }
+    }
+
+    /** A row typed over.
+     *
+     * @param cells all of its cells, not only the changed ones
+     */
+    record EditRow(String rowId, long version, Map<String, String> cells) implements DrillChange {
+        public EditRow {
+            cells = kept(cells);
+        }
+    }
+
+    /** A row taken out of the table; it stays in the record. */
+    record RemoveRow(String rowId, long version) implements DrillChange {}
+
+    /** A removed row put back, with the cells it had. */
+    record RestoreRow(String rowId, long version) implements DrillChange {}
+
+    /** A ruling about a row.
+     *
+     * @param version the row's version that the person saw
+     * @param reason not blank
+     */
+    record Rule(String rowId, long version, RulingRecord.Verdict verdict, String reason) implements DrillChange {
+        public Rule {
+            if (reason.isBlank()) {
+                throw new InvalidInput("reason of the ruling", "", "a few words on why", "");
+            }
+        }
+    }
+
+    /** Another name, date or set of columns. A column that holds text anywhere cannot be dropped.
+     *
+     * @param seen the head that the person saw
+     * @param head as it shall be
+     */
+    record EditHead(DrillHead seen, DrillHead head) implements DrillChange {}
+
+    private static Map<String, String> kept(Map<String, String> cells) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+    }
+}

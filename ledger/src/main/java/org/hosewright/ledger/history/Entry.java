@@ -1,0 +1,11 @@
+package org.hosewright.ledger.history;
+
+/** One act in the history. Entries are numbered from 1 without a gap, and none is ever changed.
+ *
+ * @param mark who, when, why
+ * @param what what was done, as a sentence part ("added 3 readings")
+ * @param subject what it was done to
+ * @param subjectId id of the subject; "kit" for the kit
+ * @param version the subject's version after it
+ */
+public record Entry(Mark mark, String what, Subject subject, String subjectId, long version) {}

@@ -1,0 +1,45 @@
+package org.hosewright.ledger.storage;
+
+/** The record cannot be read or written, said so that the person in front of the machine knows what to do.
+ *
+ * <p>Nothing of the act that failed was kept.
+ */
+public final class StorageFailure extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    /** What stands in the way. */
+    public enum Kind {
+        READ_ONLY,
+        FULL,
+        DAMAGED,
+        IN_USE,
+        NEWER,
+        UNREACHABLE,
+        OTHER
+    }
+
+    private final Kind kind;
+    private final String where;
+
+    /** Makes the error.
+     *
+     * @param kind what stands in the way
+     * @param reason what is wrong, as a sentence
+     * @param remedy what would do, as a sentence
+     * @param where folder or address of the store, without a password
+     * @param cause what the database said
+     */
+    public StorageFailure(Kind kind, String reason, String remedy, String where, Throwable cause) {
+        super(where + ": " + reason + " " + remedy, cause);
+        this.kind = kind;
+        this.where = where;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    public String where() {
+        return where;
+    }
+}
