@@ -2,4 +2,13 @@
 module org.hosewright.files {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
+    requires com.fasterxml.jackson.core;
+    requires com.fasterxml.jackson.databind;
+    requires org.apache.commons.csv;
+    requires org.snakeyaml.engine.v2;
+
+    exports org.hosewright.files.kit;
+    exports org.hosewright.files.lay;
+    exports org.hosewright.files.plain;
+    exports org.hosewright.files.readings;
 }
