@@ -5,7 +5,7 @@ module org.hosewright.files {
     requires com.fasterxml.jackson.core;
     requires com.fasterxml.jackson.databind;
     requires org.apache.commons.csv;
-    requires org.snakeyaml.engine.v2;
+    requires org.snakeyaml.engine;
 
     exports org.hosewright.files.kit;
     exports org.hosewright.files.lay;

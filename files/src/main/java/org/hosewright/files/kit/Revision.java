@@ -1,0 +1,13 @@
+package org.hosewright.files.kit;
+
+import org.hosewright.ledger.kit.Kit;
+
+/** The short code of what a kit says: kits that say the same bear the same code, however they are written. */
+public final class Revision {
+    private Revision() {}
+
+    /** The code of a kit: the first eight hexadecimal digits of the SHA-256 of its canonical JSON (RFC 8785). */
+    public static String of(Kit kit) {
+        throw new UnsupportedOperationException();
+    }
+}
