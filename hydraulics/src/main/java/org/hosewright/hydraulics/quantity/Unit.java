@@ -1,5 +1,9 @@
 package org.hosewright.hydraulics.quantity;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
 /** The units that files and people may use, with their exact size in SI.
  *
  * @source BIPM, The International System of Units, 9th edition, 2019; NIST SP 811, 2008, appendix B
@@ -33,6 +37,27 @@ public enum Unit {
         this.symbol = symbol;
         this.kind = kind;
         this.size = size;
+    }
+
+    /** The unit that is written so, exactly. */
+    public static Optional<Unit> find(String symbol) {
+        for (Unit unit : values()) {
+            if (unit.symbol.equals(symbol)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The units of a kind, the usual one first. */
+    public static List<Unit> listOf(Kind kind) {
+        List<Unit> found = new ArrayList<>();
+        for (Unit unit : values()) {
+            if (unit.kind == kind) {
+                found.add(unit);
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** How it is written, exactly. */
