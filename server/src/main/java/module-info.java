@@ -5,4 +5,11 @@ module org.hosewright.server {
     requires transitive org.hosewright.documents;
     requires transitive org.hosewright.files;
     requires transitive org.hosewright.web;
+    requires io.javalin;
+    requires kotlin.stdlib;
+    requires org.eclipse.jetty.server;
+    requires com.fasterxml.jackson.databind;
+    requires org.slf4j;
+
+    exports org.hosewright.server;
 }

@@ -1,0 +1,41 @@
+package org.hosewright.server.guard;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+
+/** The text that came with a request, never longer than an open file may be. */
+public final class Body {
+    /** The longest text taken [bytes]: a kit file may have 1 MB, and so may a night. */
+    public static final int MOST_BYTES = 1_048_576;
+
+    private Body() {}
+
+    /** Reads the text.
+     *
+     * @throws Refusal it is longer than {@link #MOST_BYTES}, or not UTF-8 text
+     */
+    public static String text(Context request) {
+        if (request.req().getContentLengthLong() > MOST_BYTES) {
+            throw tooLong();
+        }
+        try (InputStream in = request.req().getInputStream()) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw tooLong();
+            }
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            throw new Refusal(400, "Not text", "The file is not UTF-8 text; save it as CSV or YAML in UTF-8.");
+        } catch (IOException e) {
+            throw new Refusal(400, "Content cut off", "The content ended before it was whole; send it again.");
+        }
+    }
+
+    private static Refusal tooLong() {
+        return new Refusal(413, "Too long", "The file is longer than 1 MB; a night's readings or a kit are far shorter.");
+    }
+}

@@ -1,0 +1,38 @@
+package org.hosewright.server.guard;
+
+import io.javalin.http.Context;
+
+/** The headers on every answer: what a browser may do with it. */
+public final class SafeHeaders {
+    private final String policy;
+
+    /** Makes the headers.
+     *
+     * @param importMapSource the source expression that allows the pages' import map
+     */
+    public SafeHeaders(String importMapSource) {
+        policy = String.join(
+                "; ",
+                "default-src 'none'",
+                "script-src 'self' " + importMapSource,
+                "style-src 'self'",
+                "img-src 'self'",
+                "font-src 'self'",
+                "connect-src 'self'",
+                "base-uri 'none'",
+                "form-action 'none'",
+                "frame-ancestors 'none'",
+                "require-trusted-types-for 'script'",
+                "trusted-types lit-html");
+    }
+
+    public void put(Context answer) {
+        answer.header("Content-Security-Policy", policy);
+        answer.header("X-Content-Type-Options", "nosniff");
+        answer.header("Referrer-Policy", "no-referrer");
+        answer.header("Cross-Origin-Opener-Policy", "same-origin");
+        answer.header("Cross-Origin-Resource-Policy", "same-origin");
+        answer.header("Permissions-Policy", "camera=(), geolocation=(), microphone=()");
+        answer.header("Cache-Control", "no-store");
+    }
+}
