@@ -21,8 +21,11 @@ public final class HosewrightServer implements AutoCloseable {
         this.javalin = javalin;
     }
 
-    /** Starts to listen. */
-    public static HosewrightServer start(ServerConfig config) {
+    /** Starts to listen.
+     *
+     * @param ports the company's record; it stays the caller's to close
+     */
+    public static HosewrightServer start(ServerConfig config, Ports ports) {
         var files = PageFiles.load();
         var shell = new Shell(files);
         var headers = new SafeHeaders(shell.importMapSource());

@@ -9,8 +9,8 @@ import java.nio.charset.StandardCharsets;
 
 /** The text that came with a request, never longer than an open file may be. */
 public final class Body {
-    /** The longest text taken [bytes]: a kit file may have 1 MB, and so may a night. */
-    public static final int MOST_BYTES = 1_048_576;
+    /** The longest text taken [bytes]: a readings file of 2 MB, written as a JSON string. */
+    public static final int MOST_BYTES = 3_000_000;
 
     private Body() {}
 
@@ -36,6 +36,6 @@ public final class Body {
     }
 
     private static Refusal tooLong() {
-        return new Refusal(413, "Too long", "The file is longer than 1 MB; a night's readings or a kit are far shorter.");
+        return new Refusal(413, "Too long", "The file is longer than 2 MB; a night's readings or a kit are far shorter.");
     }
 }

@@ -9,8 +9,8 @@ public final class SameOrigin {
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final Set<String> FROM_HERE = Set.of("same-origin", "none");
 
-    /** Media types that no page of another site can send without asking first. */
-    private static final Set<String> TYPES = Set.of("application/json", "application/yaml", "text/csv");
+    /** A media type that no page of another site can send without asking first. */
+    private static final String TYPE = "application/json";
 
     private SameOrigin() {}
 
@@ -31,11 +31,11 @@ public final class SameOrigin {
     private static void requireType(Context request) {
         String type = request.contentType();
         String plain = type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
-        if (!TYPES.contains(plain)) {
+        if (!plain.equals(TYPE)) {
             throw new Refusal(
                     415,
                     "Unknown kind of content",
-                    "The content must be application/json, application/yaml or text/csv; it says '" + plain + "'.");
+                    "The content must be " + TYPE + "; it says '" + plain + "'.");
         }
     }
 }

@@ -1,0 +1,13 @@
+package org.hosewright.server;
+
+import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.history.History;
+import org.hosewright.ledger.kit.Kits;
+
+/** The company's record, as the server reaches it.
+ *
+ * @param kits the kit through time
+ * @param drills the test nights
+ * @param history who did what
+ */
+public record Ports(Kits kits, Drills drills, History history) {}
