@@ -2,4 +2,13 @@
 module org.hosewright.documents {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
+    requires java.desktop;
+    requires openhtmltopdf.core;
+    requires openhtmltopdf.pdfbox;
+    requires openhtmltopdf.svg.support;
+    requires org.apache.fontbox;
+    requires org.apache.pdfbox;
+    requires org.apache.pdfbox.io;
+
+    exports org.hosewright.documents;
 }

@@ -1,0 +1,36 @@
+package org.hosewright.documents.press;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** One paper before it is printed.
+ *
+ * @param title what the paper is, for the reader's window and for a voice
+ * @param style name of its style sheet
+ * @param size paper size as CSS writes it ("letter", "A4 landscape")
+ * @param stamp the words across each page
+ * @param body what stands on it
+ */
+public record Sheet(String title, String style, String size, String stamp, Html body) {
+
+    /** The whole page as XHTML. */
+    String xhtml() {
+        String css = style("paper") + style(style).replace("PAPER-SIZE", size);
+        return "<!DOCTYPE html><html lang=\"en\"><head><title>" + Typesetting.escaped(title)
+                + "</title><meta name=\"description\" content=\"" + Typesetting.escaped(title) + "\"/><style>"
+                + Typesetting.escaped(css) + "</style></head><body>" + body.xml() + "</body></html>";
+    }
+
+    private static String style(String name) {
+        try (InputStream in = Sheet.class.getResourceAsStream(name + ".css")) {
+            if (in == null) {
+                throw new IOException("The style sheet " + name + ".css is not on the class path.");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
