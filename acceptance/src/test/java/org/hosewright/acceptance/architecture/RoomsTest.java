@@ -1,0 +1,67 @@
+package org.hosewright.acceptance.architecture;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** The rooms of the house and the arrows between them; arrows only point down, and no package stands in a circle. */
+final class RoomsTest {
+    static final JavaClasses HOUSE = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("org.hosewright");
+
+    @Test
+    void arrowsBetweenRoomsHold() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("hydraulics")
+                .definedBy("org.hosewright.hydraulics..")
+                .layer("evidence")
+                .definedBy("org.hosewright.evidence..")
+                .layer("ledger")
+                .definedBy("org.hosewright.ledger..")
+                .layer("files")
+                .definedBy("org.hosewright.files..")
+                .layer("store")
+                .definedBy("org.hosewright.store..")
+                .layer("documents")
+                .definedBy("org.hosewright.documents..")
+                .layer("web")
+                .definedBy("org.hosewright.web..")
+                .layer("server")
+                .definedBy("org.hosewright.server..")
+                .layer("cli")
+                .definedBy("org.hosewright.cli..")
+                .whereLayer("hydraulics")
+                .mayNotAccessAnyLayer()
+                .whereLayer("evidence")
+                .mayOnlyAccessLayers("hydraulics")
+                .whereLayer("ledger")
+                .mayOnlyAccessLayers("hydraulics", "evidence")
+                .whereLayer("files")
+                .mayOnlyAccessLayers("hydraulics", "evidence", "ledger")
+                .whereLayer("store")
+                .mayOnlyAccessLayers("hydraulics", "evidence", "ledger", "files")
+                .whereLayer("documents")
+                .mayOnlyAccessLayers("hydraulics", "evidence", "ledger")
+                .whereLayer("web")
+                .mayNotAccessAnyLayer()
+                .whereLayer("server")
+                .mayOnlyAccessLayers("hydraulics", "evidence", "ledger", "documents", "files", "web")
+                .whereLayer("cli")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("store")
+                .mayOnlyBeAccessedByLayers("cli")
+                .withOptionalLayers(true)
+                .check(HOUSE);
+    }
+
+    @Test
+    void packagesFreeOfCyclesHold() {
+        slices().matching("org.hosewright.(**)").should().beFreeOfCycles().check(HOUSE);
+    }
+}
