@@ -1,0 +1,23 @@
+package org.hosewright.hydraulics.limit;
+
+/** The kinds of limit. */
+public enum LimitKind {
+    SUPPLY("supply"),
+    CEILING("ceiling"),
+    PUMP("pump"),
+    HOSE("hose"),
+    APPLIANCE("appliance"),
+    NOZZLE("nozzle"),
+    REACTION("reaction");
+
+    private final String word;
+
+    LimitKind(String word) {
+        this.word = word;
+    }
+
+    /** The word in results. */
+    public String word() {
+        return word;
+    }
+}
