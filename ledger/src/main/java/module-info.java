@@ -4,8 +4,11 @@ module org.hosewright.ledger {
     requires transitive org.hosewright.hydraulics;
     requires transitive org.hosewright.evidence;
 
+    exports org.hosewright.ledger.card;
     exports org.hosewright.ledger.drill;
     exports org.hosewright.ledger.history;
     exports org.hosewright.ledger.kit;
+    exports org.hosewright.ledger.line;
+    exports org.hosewright.ledger.reach;
     exports org.hosewright.ledger.storage;
 }

@@ -1,0 +1,38 @@
+package org.hosewright.ledger.card;
+
+import java.util.List;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.ledger.kit.HosePackage;
+
+/** The pump pressures of one package, from its own length to the longest that is safe.
+ *
+ * @param hosePackage the package
+ * @param hose its hose in words ("1 3/4 in attack-175")
+ * @param nozzle its nozzle in words ("7/8 in smooth bore, 50 psi")
+ * @param gauge the gauge that the pressures are read on, in words
+ * @param evidence what the numbers rest on, in words
+ * @param entries by length, shortest first; the first is the package as it lies on the rig
+ * @param floorAdder pump pressure to add for each floor up, rounded up to the card's step's fifth
+ * @param floorHeight the height that a floor counts
+ * @param longestSafe the longest whole sections that are safe, level
+ * @param stoppedBy what stops it there
+ * @param cautions what the driver must keep in mind
+ */
+public record CardLine(
+        HosePackage hosePackage,
+        String hose,
+        String nozzle,
+        String gauge,
+        String evidence,
+        List<CardEntry> entries,
+        Pressure floorAdder,
+        Length floorHeight,
+        Length longestSafe,
+        String stoppedBy,
+        List<String> cautions) {
+    public CardLine {
+        entries = List.copyOf(entries);
+        cautions = List.copyOf(cautions);
+    }
+}

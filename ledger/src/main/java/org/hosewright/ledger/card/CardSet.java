@@ -1,0 +1,23 @@
+package org.hosewright.ledger.card;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.ledger.kit.Kit;
+
+/** Every card, tag and pocket card of a company, from one kit: they cannot disagree.
+ *
+ * @param kit the kit
+ * @param revision revision code that each sheet bears
+ * @param made day it was made
+ * @param step what pressures are rounded to
+ * @param engines by engine, in the kit's order
+ * @param assumed each default that a number rests on
+ */
+public record CardSet(
+        Kit kit, String revision, LocalDate made, Pressure step, List<EngineCard> engines, List<String> assumed) {
+    public CardSet {
+        engines = List.copyOf(engines);
+        assumed = List.copyOf(assumed);
+    }
+}

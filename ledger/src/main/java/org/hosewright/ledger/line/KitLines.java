@@ -1,0 +1,79 @@
+package org.hosewright.ledger.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.hosewright.hydraulics.equipment.Discharge;
+import org.hosewright.hydraulics.equipment.Hose;
+import org.hosewright.hydraulics.equipment.Nozzle;
+import org.hosewright.hydraulics.equipment.Stretch;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.Run;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.ledger.kit.EngineRecord;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.HoseRecord;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.kit.NozzleRecord;
+
+/** Turns the kit's names into lines that can be solved. */
+public final class KitLines {
+    private KitLines() {}
+
+    /** A package's line, all its rise in the last hose.
+     *
+     * @throws InvalidInput the package names something the kit does not have
+     */
+    public static Line of(Kit kit, HosePackage named, Length rise) {
+        EngineRecord engine = get(kit.engines(), named.engine(), "engine of package " + named.id());
+        return new Line(
+                engine.engine().getDischarge(named.discharge()),
+                runs(kit, named.hose(), rise),
+                nozzle(kit, named.nozzle()),
+                named.setting());
+    }
+
+    /** A chain of hoses, the whole rise in the last one. */
+    public static List<Run> runs(Kit kit, List<Stretch> chain, Length rise) {
+        List<Run> runs = new ArrayList<>();
+        for (int i = 0; i < chain.size(); i++) {
+            Stretch part = chain.get(i);
+            Length up = i == chain.size() - 1 ? rise : new Length(0);
+            runs.add(new Run(hose(kit, part.hose()), part.length(), up));
+        }
+        return runs;
+    }
+
+    public static Hose hose(Kit kit, String id) {
+        HoseRecord record = get(kit.hoses(), id, "hose");
+        return record.hose();
+    }
+
+    public static Nozzle nozzle(Kit kit, String id) {
+        NozzleRecord record = get(kit.nozzles(), id, "nozzle");
+        return record.nozzle();
+    }
+
+    /** The discharge of a name on the first engine that has it. */
+    public static Optional<Discharge> findDischarge(Kit kit, String id) {
+        return kit.engines().values().stream()
+                .map(record -> record.engine().discharges().get(id))
+                .filter(Objects::nonNull)
+                .findFirst();
+    }
+
+    /** The entry of a name.
+     *
+     * @throws InvalidInput there is none of that name
+     */
+    static <T> T get(Map<String, T> map, String id, String what) {
+        T found = map.get(id);
+        if (found == null) {
+            throw new InvalidInput(what, id, "one of " + String.join(", ", map.keySet()), "");
+        }
+        return found;
+    }
+}
