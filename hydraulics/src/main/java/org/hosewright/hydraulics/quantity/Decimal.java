@@ -26,13 +26,23 @@ record Decimal(double hi, double lo) {
         }
         int split = Math.min(digits.length(), lead + EXACT_DIGITS);
         int behind = decimals - (digits.length() - split);
-        double hi = shift(Long.parseLong(digits.substring(lead, split)), -behind);
-        double lo = 0;
-        if (split < digits.length()) {
-            int end = Math.min(digits.length(), split + EXACT_DIGITS);
-            lo = shift(Long.parseLong(digits.substring(split, end)), digits.length() - end - decimals);
+        Decimal head = exactly(Long.parseLong(digits.substring(lead, split)), behind);
+        if (split == digits.length()) {
+            return new Decimal(head.hi, 0);
         }
-        return new Decimal(hi, lo);
+        int end = Math.min(digits.length(), split + EXACT_DIGITS);
+        double tail = shift(Long.parseLong(digits.substring(split, end)), digits.length() - end - decimals);
+        return new Decimal(head.hi, head.lo + tail);
+    }
+
+    /** A whole number of at most fifteen digits over a power of ten, with what the double of it leaves over. */
+    static Decimal exactly(long whole, int decimals) {
+        double hi = shift(whole, -decimals);
+        if (decimals <= 0 || decimals > EXACT_POWER) {
+            return new Decimal(hi, 0);
+        }
+        double back = hi * ten(decimals);
+        return new Decimal(hi, (whole - back - new Decimal(hi, 0).lostIn(ten(decimals))) / ten(decimals));
     }
 
     /** A whole number times a power of ten; correctly rounded for powers within 22. */
@@ -57,12 +67,28 @@ record Decimal(double hi, double lo) {
 
     /** This many of a unit, in SI. */
     double times(Unit unit) {
-        return unit.toSi(hi) + lo * unit.size();
+        return unit.kind() == Kind.TEMPERATURE ? unit.toSi(hi) + lo * unit.size() : times(unit.size());
     }
 
-    /** This many of something without a zero point of its own, in SI. */
+    /** This many of something without a zero point of its own, in SI; rounded once. */
     double times(double size) {
-        return hi * size + lo * size;
+        return hi * size + (lostIn(size) + lo * size);
+    }
+
+    /** What rounding takes from {@code hi} times a size. */
+    double lostIn(double size) {
+        double product = hi * size;
+        double a = head(hi);
+        double b = head(size);
+        double restA = hi - a;
+        double restB = size - b;
+        return a * b - product + a * restB + restA * b + restA * restB;
+    }
+
+    /** The upper half of a number's digits. @source T. J. Dekker, Numerische Mathematik 18, 1971 (from memory) */
+    private static double head(double x) {
+        double wide = x * 134_217_729;
+        return wide - (wide - x);
     }
 
     private static double ten(int power) {

@@ -58,7 +58,11 @@ public final class Numbers {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
             return String.valueOf(value);
         }
-        String text = fixed(value, 6);
+        return trimmed(fixed(value, 6));
+    }
+
+    /** A number's text without zeros at the end of its decimals. */
+    static String trimmed(String text) {
         int end = text.length();
         while (text.indexOf('.') >= 0 && text.charAt(end - 1) == '0') {
             end--;
@@ -66,7 +70,7 @@ public final class Numbers {
         return text.indexOf('.') < 0 ? text : text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
-    private static String padded(long value, int width) {
+    static String padded(long value, int width) {
         StringBuilder digits = new StringBuilder(String.valueOf(value));
         while (digits.length() < width) {
             digits.insert(0, '0');

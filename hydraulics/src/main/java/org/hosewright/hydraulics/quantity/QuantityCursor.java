@@ -11,7 +11,7 @@ final class QuantityCursor {
     private final String what;
     private final String text;
     private final String allowed;
-    private int at;
+    private final TextCursor at;
     private boolean fraction;
 
     /** Starts at the beginning.
@@ -24,10 +24,11 @@ final class QuantityCursor {
         this.what = what;
         this.text = text;
         this.allowed = allowed;
+        this.at = new TextCursor(text);
         if (text.indexOf(',') >= 0) {
             throw refused(COMMA);
         }
-        skipSpaces();
+        at.skipSpaces();
     }
 
     InvalidInput refused(String would) {
@@ -37,14 +38,14 @@ final class QuantityCursor {
     /** The number that stands here; a fraction is good for inches alone. */
     Decimal number() {
         boolean negative = sign();
-        String whole = digits();
-        fraction = !whole.isEmpty() && peek() == '/' && isDigit(at + 1);
+        String whole = at.digits();
+        fraction = !whole.isEmpty() && at.stands('/') && at.digitNext();
         if (fraction) {
             return signed(negative, part(whole));
         }
-        if (peek() == '.') {
-            at++;
-            String behind = digits();
+        if (at.stands('.')) {
+            at.skip(1);
+            String behind = at.digits();
             if (behind.isEmpty()) {
                 throw refused(allowed);
             }
@@ -58,7 +59,7 @@ final class QuantityCursor {
 
     /** The standard error behind a plus-minus sign, where one stands here. */
     Optional<Decimal> plusMinus() {
-        if (!take("±") && !take("+-")) {
+        if (!at.take("±") && !at.take("+-")) {
             return Optional.empty();
         }
         Decimal error = number();
@@ -74,7 +75,7 @@ final class QuantityCursor {
         for (Unit unit : Unit.values()) {
             boolean longer =
                     best == null || unit.symbol().length() > best.symbol().length();
-            if (longer && stands(unit.symbol())) {
+            if (longer && at.standsWord(unit.symbol())) {
                 best = unit;
             }
         }
@@ -88,62 +89,53 @@ final class QuantityCursor {
         if (fraction && best != Unit.IN) {
             throw refused("a decimal number (" + allowed + "); fractions are read in inches alone");
         }
-        take(best.symbol());
+        at.take(best.symbol());
         return best;
     }
 
     /** Passes over a sign that must stand here. */
     void expect(String sign) {
-        if (!take(sign)) {
+        if (!at.take(sign)) {
             throw refused(allowed);
         }
     }
 
     /** Makes sure that nothing more stands here. */
     void end() {
-        if (at < text.length()) {
+        if (!at.atEnd()) {
             throw refused(allowed);
         }
     }
 
-    private boolean take(String sign) {
-        if (!text.startsWith(sign, at)) {
-            return false;
-        }
-        at += sign.length();
-        skipSpaces();
-        return true;
-    }
-
     private boolean sign() {
-        boolean negative = take("-") || take("\u2212");
-        if (!negative && !text.startsWith("+-", at)) {
-            take("+");
+        boolean negative = at.take("-") || at.take("\u2212");
+        if (!negative && !at.stands("+-")) {
+            at.take("+");
         }
         return negative;
     }
 
     private Decimal signed(boolean negative, Decimal number) {
-        skipSpaces();
+        at.skipSpaces();
         return negative ? number.negated() : number;
     }
 
     private Decimal wholeAndPart(String whole) {
-        int start = at;
-        skipSpaces();
-        String top = digits();
-        fraction = !top.isEmpty() && peek() == '/' && isDigit(at + 1);
+        int start = at.place();
+        at.skipSpaces();
+        String top = at.digits();
+        fraction = !top.isEmpty() && at.stands('/') && at.digitNext();
         if (fraction) {
             double sum = Long.parseLong(checked(whole)) + part(top).hi();
             return new Decimal(sum, 0);
         }
-        at = start;
+        at.moveTo(start);
         return Decimal.of(checked(whole), 0);
     }
 
     private Decimal part(String top) {
-        at++;
-        long over = Long.parseLong(checked(digits()));
+        at.skip(1);
+        long over = Long.parseLong(checked(at.digits()));
         long under = Long.parseLong(checked(top));
         boolean usual = over >= 2 && over <= 64 && (over & (over - 1)) == 0;
         if (!usual || under < 1 || under >= over) {
@@ -161,7 +153,7 @@ final class QuantityCursor {
     }
 
     private InvalidInput unknownUnit(Kind kind) {
-        String rest = text.substring(at).trim();
+        String rest = at.rest();
         for (Unit unit : Unit.values()) {
             if (unit.kind() == kind && unit.symbol().equalsIgnoreCase(rest)) {
                 return refused("the unit spelled exactly: " + unit.symbol());
@@ -169,36 +161,5 @@ final class QuantityCursor {
         }
         boolean bare = rest.isEmpty() || "/@".indexOf(rest.charAt(0)) >= 0;
         return refused(bare ? "a number with its unit: " + kind.inWords() : kind.inWords());
-    }
-
-    private boolean stands(String symbol) {
-        int end = at + symbol.length();
-        return text.startsWith(symbol, at) && (end >= text.length() || !isLetter(text.charAt(end)));
-    }
-
-    private static boolean isLetter(char c) {
-        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-    }
-
-    private String digits() {
-        int start = at;
-        while (isDigit(at)) {
-            at++;
-        }
-        return text.substring(start, at);
-    }
-
-    private boolean isDigit(int place) {
-        return place < text.length() && text.charAt(place) >= '0' && text.charAt(place) <= '9';
-    }
-
-    private char peek() {
-        return at < text.length() ? text.charAt(at) : ' ';
-    }
-
-    private void skipSpaces() {
-        while (at < text.length() && text.charAt(at) == ' ') {
-            at++;
-        }
     }
 }

@@ -58,9 +58,7 @@ public enum UnitSystem {
         if (quantity instanceof PointLoss loss) {
             return this == US ? loss.us() : loss.metric();
         }
-        return quantity instanceof Ratio ratio
-                ? ratio.value()
-                : plainUnit(quantity).ofSi(quantity.si());
+        return quantity instanceof Ratio ratio ? ratio.value() : unit(quantity).ofSi(quantity.si());
     }
 
     /** The name of the unit that {@link #show} uses; "1" for a ratio. */
@@ -71,10 +69,11 @@ public enum UnitSystem {
         if (quantity instanceof PointLoss) {
             return pointLossUnit();
         }
-        return quantity instanceof Ratio ? "1" : plainUnit(quantity).symbol();
+        return quantity instanceof Ratio ? "1" : unit(quantity).symbol();
     }
 
-    private Unit plainUnit(Quantity quantity) {
+    /** This system's unit of a plain quantity; the per cent of a ratio. */
+    Unit unit(Quantity quantity) {
         if (quantity instanceof Pressure) {
             return pressure;
         }
@@ -89,6 +88,9 @@ public enum UnitSystem {
         }
         if (quantity instanceof Volume) {
             return this == US ? Unit.GAL : Unit.L;
+        }
+        if (quantity instanceof Ratio) {
+            return Unit.PERCENT;
         }
         return quantity instanceof Temperature ? (this == US ? Unit.F : Unit.C) : Unit.S;
     }
