@@ -2,8 +2,12 @@ package org.hosewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.hosewright.cli.command.Exit;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The one executable: its subcommands are the commands a training officer types. */
 @Command(
@@ -11,13 +15,30 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Measured hose, honest numbers, and the cards a pump operator can trust.")
-public final class Hosewright {
-    private Hosewright() {}
+public final class Hosewright implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    Hosewright() {}
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Say what to do.");
+    }
+
+    /** The command line, writing to the given ends. */
+    public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+        return new CommandLine(new Hosewright())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Exit::ofUsage)
+                .setExecutionExceptionHandler(Exit::ofFailure);
+    }
 
     public static void main(String[] arguments) {
-        var line = new CommandLine(new Hosewright());
-        line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
-        line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
-        System.exit(line.execute(arguments));
+        var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(commandLine(out, err).execute(arguments));
     }
 }
