@@ -2,5 +2,14 @@
 module org.hosewright.store {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
-    requires transitive org.hosewright.files;
+    requires java.sql;
+    requires com.fasterxml.jackson.core;
+    requires com.github.f4b6a3.uuid;
+    requires com.zaxxer.hikari;
+    requires flyway.core;
+    requires org.jdbi.v3.core;
+    requires org.postgresql.jdbc;
+    requires org.xerial.sqlitejdbc;
+
+    exports org.hosewright.store;
 }

@@ -1,4 +1,4 @@
-/** The ledger's ports on SQLite and PostgreSQL. */
+/** The ledger's ports on SQLite and PostgreSQL; nothing of a database leaves this room. */
 @NullMarked
 package org.hosewright.store;
 

@@ -5,8 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.hosewright.hydraulics.error.InvalidInput;
 
-/** One change to a test night. A change to something that exists names the version the person saw. */
+/** One change to a test night. A change to something that exists names what the person saw of it. */
 public sealed interface DrillChange {
+    /** A change to one row. */
+    sealed interface OnRow extends DrillChange {
+        /** The row's id. */
+        String rowId();
+
+        /** The row's version that the person saw. */
+        long version();
+    }
+
     /** A row at the end of the table.
      *
      * @param cells text by column
@@ -21,24 +30,23 @@ public sealed interface DrillChange {
      *
      * @param cells all of its cells, not only the changed ones
      */
-    record EditRow(String rowId, long version, Map<String, String> cells) implements DrillChange {
+    record EditRow(String rowId, long version, Map<String, String> cells) implements OnRow {
         public EditRow {
             cells = kept(cells);
         }
     }
 
     /** A row taken out of the table; it stays in the record. */
-    record RemoveRow(String rowId, long version) implements DrillChange {}
+    record RemoveRow(String rowId, long version) implements OnRow {}
 
     /** A removed row put back, with the cells it had. */
-    record RestoreRow(String rowId, long version) implements DrillChange {}
+    record RestoreRow(String rowId, long version) implements OnRow {}
 
     /** A ruling about a row.
      *
-     * @param version the row's version that the person saw
      * @param reason not blank
      */
-    record Rule(String rowId, long version, RulingRecord.Verdict verdict, String reason) implements DrillChange {
+    record Rule(String rowId, long version, RulingRecord.Verdict verdict, String reason) implements OnRow {
         public Rule {
             if (reason.isBlank()) {
                 throw new InvalidInput("reason of the ruling", "", "a few words on why", "");
