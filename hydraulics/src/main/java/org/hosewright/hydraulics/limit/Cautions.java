@@ -9,9 +9,9 @@ import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineState;
 import org.hosewright.hydraulics.line.Run;
-import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.Quantity;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** What people should know about a line beside its limits, as sentences. */
@@ -92,6 +92,6 @@ public final class Cautions {
     }
 
     private static String text(Quantity quantity, UnitSystem units) {
-        return Numbers.fixed(units.show(quantity), 0) + " " + units.unitOf(quantity);
+        return QuantityShown.of(units).text(quantity);
     }
 }

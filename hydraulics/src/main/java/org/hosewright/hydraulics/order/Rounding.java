@@ -6,10 +6,11 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** How a pump pressure is rounded before it is ordered.
  *
+ * @param units the units that it is ordered in
  * @param step the size of a step; above 0
  * @param way which multiple is taken
  */
-public record Rounding(Pressure step, Way way) {
+public record Rounding(UnitSystem units, Pressure step, Way way) {
     /** Which multiple of the step is taken. */
     public enum Way {
         NEAREST,
@@ -25,7 +26,7 @@ public record Rounding(Pressure step, Way way) {
 
     /** The trade's steps: 5 psi, or 50 kPa. */
     public static Rounding of(UnitSystem units, Way way) {
-        return new Rounding(units == UnitSystem.US ? Pressure.ofPsi(5) : Pressure.ofKPa(50), way);
+        return new Rounding(units, units == UnitSystem.US ? Pressure.ofPsi(5) : Pressure.ofKPa(50), way);
     }
 
     public Pressure round(Pressure pressure) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.limit.LineLimits;
 import org.hosewright.hydraulics.line.Duty;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LossErrors;
@@ -27,13 +29,15 @@ public final class Reach {
         Stretching best = new Stretching(line, errors, bounds, duty, 0);
         Stretching safe = new Stretching(line, errors, bounds, duty, ONE_SIDED_95);
         int most = best.most();
+        Limit stop = best.stopAt(most + 1);
         List<String> assumed = new ArrayList<>(duty.assumed());
         assumed.addAll(errors.listAssumed(line));
         Line longest = best.lineOf(Math.max(1, most));
         return new ReachResult(
                 most == 0 ? new Length(0) : longest.length(),
                 most == 0 ? 0 : longest.sections(),
-                best.stopAt(most + 1),
+                stop,
+                LineLimits.findMostPump(stop, best.stateOf(most + 1), bounds),
                 safe.most() == 0 ? new Length(0) : safe.lineOf(safe.most()).length(),
                 assumed);
     }

@@ -1,0 +1,155 @@
+package org.hosewright.hydraulics.working;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.limit.LimitKind;
+import org.hosewright.hydraulics.line.Ask;
+import org.hosewright.hydraulics.line.Duty;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineSolver;
+import org.hosewright.hydraulics.line.LineState;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Numbers;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.UnitSystem;
+import org.hosewright.hydraulics.reach.ReachResult;
+
+/** The hand calculation of how far a line goes. */
+public final class ReachWorking {
+    private final Paper paper;
+    private final Line line;
+    private final Duty duty;
+    private final LineState state;
+    private final ReachResult result;
+
+    private ReachWorking(Line line, Duty duty, ReachResult result, Paper paper) {
+        this.paper = paper;
+        this.line = line;
+        this.duty = duty;
+        this.state = LineSolver.solve(line, duty.ask());
+        this.result = result;
+    }
+
+    /** The working of a reach.
+     *
+     * @param line the line as it was asked about
+     * @param bounds as they were then
+     * @param result what {@link org.hosewright.hydraulics.reach.Reach} found
+     */
+    public static Working of(Line line, Bounds bounds, ReachResult result, UnitSystem units) {
+        Duty duty = Duty.of(line, bounds.target());
+        ReachWorking working = new ReachWorking(line, duty, result, new Paper(units));
+        Optional<Pressure> most = result.mostPump();
+        return new Working("Longest stretch", most.isPresent() ? working.steps(most.get()) : List.of(working.never()));
+    }
+
+    private List<Step> steps(Pressure most) {
+        List<Step> steps = new ArrayList<>();
+        steps.add(allowed(most));
+        if (duty.ask() instanceof Ask.AtTip) {
+            steps.add(new TipText(paper, line).flow(state.tip(), state.flow()));
+        }
+        List<Row> rows = fixed();
+        Sum spent = Sum.of(paper.pressureDecimals(), rows);
+        steps.addAll(spent.steps(paper.pressureUnit()));
+        Sum left = Sum.of(paper.pressureDecimals(), left(most, rows));
+        steps.add(left.total("Pressure left for " + line.last().hose().id(), paper.pressureUnit()));
+        Row per = new LossText(paper, line, state.flow()).hose(line.last().withLength(hundred()));
+        String perHundred = Numbers.fixed(per.value(), paper.pressureDecimals() + 1);
+        steps.add(per.step(perHundred + paper.pressureUnit()));
+        steps.addAll(sections(most, rows, perHundred, left.total()));
+        return steps;
+    }
+
+    /** What the line takes whatever the length of its last hose, tip first. */
+    private List<Row> fixed() {
+        List<Row> rows = new ArrayList<>();
+        rows.add(
+                duty.ask() instanceof Ask.AtTip
+                        ? new Row("tip", "Pressure at the tip", "p", paper.given(state.tip()), "", show(state.tip()))
+                        : new TipText(paper, line).pressure(state));
+        LossText text = new LossText(paper, line, state.flow());
+        rows.add(text.piping());
+        for (int i = 0; i < line.runs().size(); i++) {
+            if (i < line.runs().size() - 1) {
+                rows.add(text.hose(line.runs().get(i)));
+            }
+            line.runs().get(i).end().ifPresent(end -> rows.add(text.appliance(end)));
+        }
+        rows.add(text.rise());
+        return rows;
+    }
+
+    private List<Row> left(Pressure most, List<Row> rows) {
+        List<Row> parts = new ArrayList<>();
+        parts.add(new Row("pump", "", "", "", "", show(most)));
+        for (Row row : rows) {
+            parts.add(new Row(row.name(), "", "", "", "", -row.value()));
+        }
+        return parts;
+    }
+
+    private List<Step> sections(Pressure most, List<Row> rows, String perHundred, String left) {
+        double spent = rows.stream().mapToDouble(Row::value).sum();
+        double per = show(line.last().hose().loss().value().over(hundred(), state.flow()));
+        double length = 100 * (show(most) - spent) / per;
+        double section = paper.units().show(line.last().hose().section());
+        double last = Math.max(0, Math.floor(length / section + 1e-9)) * section;
+        String unit = " " + paper.units().length().symbol();
+        String id = line.last().hose().id();
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step(
+                "Length of " + id + " that uses it up",
+                "L = 100 p / loss",
+                "100 \u00d7 " + left + " / " + perHundred,
+                Numbers.fixed(length, 0) + unit,
+                ""));
+        steps.add(new Step(
+                "Whole sections of " + id + ", rounded down",
+                "",
+                Numbers.plain(Numbers.toNearest(last / section, 1)) + " \u00d7 " + Paper.significant(section, 5),
+                Paper.significant(last, 5) + unit,
+                ""));
+        if (line.runs().size() > 1) {
+            String total = paper.length(result.longest());
+            steps.add(new Step("With the hose before it", "", "", total, "every section counted"));
+        }
+        return steps;
+    }
+
+    private Step allowed(Pressure most) {
+        Limit stop = result.stop();
+        String allowed = paper.pressure(most) + paper.pressureUnit();
+        String says = "Pump pressure that " + stop.what() + " allows";
+        if (stop.kind() == LimitKind.PUMP) {
+            String numbers = "the pump still gives " + paper.flow(state.flow()) + paper.flowUnit() + " there";
+            return new Step(says, "", numbers, allowed, stop.rule());
+        }
+        double fall = show(most) - paper.units().show(stop.limit());
+        String head = fall == 0 ? "" : (fall < 0 ? " \u2212 " : " + ") + Paper.significant(Math.abs(fall), 4);
+        String source = stop.rule() + (fall < 0 ? "; the fall of the ground adds to it" : "");
+        return new Step(says, "", paper.given(stop.limit()) + head, allowed, source);
+    }
+
+    private Step never() {
+        Limit stop = result.stop();
+        String unit = " " + paper.units().unitOf(stop.at());
+        return new Step(
+                "At any length " + stop.what() + " is exceeded",
+                "",
+                paper.given(stop.at()) + unit + " against " + paper.given(stop.limit()) + unit,
+                "0 " + paper.units().length().symbol(),
+                stop.rule());
+    }
+
+    private Length hundred() {
+        return Length.of(100, paper.units().length());
+    }
+
+    private double show(Pressure pressure) {
+        return paper.units().show(pressure);
+    }
+}
