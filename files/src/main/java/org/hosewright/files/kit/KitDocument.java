@@ -1,16 +1,19 @@
 package org.hosewright.files.kit;
 
 import java.util.List;
+import org.hosewright.files.yaml.YamlEdit;
 import org.hosewright.ledger.kit.Kit;
 
 /** A kit file: its text exactly as people wrote it, and the kit it says. */
 public final class KitDocument {
     private final String text;
     private final String source;
+    private final KitReader.Found found;
 
     private KitDocument(String text, String source) {
         this.text = text;
         this.source = source;
+        this.found = KitReader.read(text, source);
     }
 
     /** The document of a text.
@@ -24,7 +27,7 @@ public final class KitDocument {
     }
 
     public Kit kit() {
-        throw new UnsupportedOperationException();
+        return found.kit();
     }
 
     public String text() {
@@ -37,20 +40,35 @@ public final class KitDocument {
 
     /** Defaults that this kit rests on because the file leaves them out, each as a sentence. */
     public List<String> assumed() {
-        throw new UnsupportedOperationException();
+        return found.assumed();
     }
 
     /** The document with an entry set: added, replaced or merged key by key; comments, order and x- keys stay.
      *
      * @param path keys from the top ("hoses", "attack-175", "loss")
      * @param yamlValue the value as YAML
+     * @throws org.hosewright.hydraulics.error.InvalidInput the kit would no longer be one
      */
     public KitDocument withEntry(List<String> path, String yamlValue) {
-        throw new UnsupportedOperationException();
+        return with(List.of(new KitChange.Set(path, yamlValue)));
     }
 
-    /** The document without an entry. */
+    /** The document without an entry.
+     *
+     * @throws org.hosewright.hydraulics.error.InvalidInput there is no such entry, or something else in the kit needs it
+     */
     public KitDocument withoutEntry(List<String> path) {
-        throw new UnsupportedOperationException();
+        return with(List.of(new KitChange.Remove(path)));
+    }
+
+    /** The document with changes made one after the other; only the outcome must be a kit, not each step. */
+    public KitDocument with(List<KitChange> changes) {
+        String changed = text;
+        for (KitChange change : changes) {
+            changed = change instanceof KitChange.Set set
+                    ? YamlEdit.set(changed, source, set.path(), set.yamlValue())
+                    : YamlEdit.remove(changed, source, change.path());
+        }
+        return new KitDocument(changed, source);
     }
 }

@@ -1,0 +1,115 @@
+package org.hosewright.files.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.hosewright.files.yaml.Nearest;
+import org.hosewright.hydraulics.equipment.Hose;
+import org.hosewright.hydraulics.equipment.Stretch;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Numbers;
+import org.hosewright.hydraulics.quantity.QuantityText;
+import org.hosewright.ledger.kit.HoseRecord;
+
+/** Hoses in laying order as people write them: {@code 4 x attack-175 + 200 ft leader-3}. */
+public final class Chain {
+    /** More sections than this are feet counted as sections. */
+    private static final int MOST_SECTIONS = 60;
+
+    private static final Pattern SECTIONS = Pattern.compile("(\\d{1,9}) ?x ?(\\S+)");
+    private static final String FORMS = "'4 x ID' for sections or '200 ft ID' for a length, joined by +";
+
+    private Chain() {}
+
+    /** The stretches of a chain.
+     *
+     * @param hoses the hoses the company has
+     * @throws InvalidInput without place: the caller knows it
+     */
+    public static List<Stretch> parse(String text, Map<String, HoseRecord> hoses) {
+        List<Stretch> chain = new ArrayList<>();
+        for (String part : text.split("\\+", -1)) {
+            chain.add(stretch(part.strip(), text, hoses));
+        }
+        return chain;
+    }
+
+    /** A chain written out; it reads back as the same stretches. */
+    static String text(List<Stretch> chain, Map<String, HoseRecord> hoses, Written written) {
+        return chain.stream().map(part -> text(part, hoses, written)).collect(Collectors.joining(" + "));
+    }
+
+    /** The hose of an id.
+     *
+     * @throws InvalidInput without place: there is no such hose
+     */
+    public static Hose getHose(String id, Map<String, HoseRecord> hoses) {
+        HoseRecord found = hoses.get(id);
+        if (found == null) {
+            throw new InvalidInput("a hose that the kit does not have", id, known(id, hoses.keySet()), "");
+        }
+        return found.hose();
+    }
+
+    /** What would do in place of an unknown name. */
+    public static String known(String id, java.util.Collection<String> names) {
+        if (names.isEmpty()) {
+            return "a name that the kit lists; it lists none";
+        }
+        return Nearest.of(id, names).map(near -> "'" + near + "'; the kit has ").orElse("one that the kit has: ")
+                + String.join(", ", names);
+    }
+
+    /** Refuses a length that can only be a count of sections. */
+    public static Length checked(Length length, Hose hose, String written) {
+        double section_m = hose.section().metres();
+        if (length.metres() < section_m * (1 - 1e-9)) {
+            String allowed = "a length of at least one section of " + hose.id() + " (" + Numbers.plain(section_m)
+                    + " m, " + Numbers.plain(hose.section().feet()) + " ft), or '" + "4 x " + hose.id()
+                    + "' to count sections";
+            throw new InvalidInput("length of " + hose.id(), written, allowed, "");
+        }
+        return length;
+    }
+
+    private static Stretch stretch(String part, String whole, Map<String, HoseRecord> hoses) {
+        Matcher sections = SECTIONS.matcher(part);
+        if (sections.matches()) {
+            Hose hose = getHose(sections.group(2), hoses);
+            int count = Integer.parseInt(sections.group(1));
+            if (count < 1 || count > MOST_SECTIONS) {
+                String allowed = "1 to " + MOST_SECTIONS + " sections, or a length as in '200 ft " + hose.id() + "'";
+                throw new InvalidInput("count of sections", part, allowed, "");
+            }
+            return new Stretch(hose.id(), new Length(count * hose.section().metres()));
+        }
+        int space = part.lastIndexOf(' ');
+        if (space < 0) {
+            throw new InvalidInput("hose", part.isEmpty() ? whole : part, FORMS, "");
+        }
+        return byLength(part, part.substring(0, space).strip(), part.substring(space + 1), hoses);
+    }
+
+    private static Stretch byLength(String part, String length, String id, Map<String, HoseRecord> hoses) {
+        if (length.matches("[0-9.]+")) {
+            throw new InvalidInput("hose", part, FORMS.replace("ID", id), "");
+        }
+        Length read = QuantityText.length(length);
+        if (read.metres() <= 0) {
+            throw new InvalidInput("length of hose", part, "a length above 0", "");
+        }
+        return new Stretch(id, checked(read, getHose(id, hoses), part));
+    }
+
+    private static String text(Stretch part, Map<String, HoseRecord> hoses, Written written) {
+        HoseRecord hose = hoses.get(part.hose());
+        double section_m = hose == null ? 0 : hose.hose().section().metres();
+        long count = section_m > 0 ? Math.round(part.length().metres() / section_m) : 0;
+        boolean whole = count >= 1 && count <= MOST_SECTIONS && count * section_m == part.length().metres();
+        return (whole ? count + " x " : written.length(part.length()) + " ") + part.hose();
+    }
+}

@@ -1,0 +1,69 @@
+package org.hosewright.files.kit;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.hosewright.files.yaml.YamlMap;
+import org.hosewright.files.yaml.YamlValue;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.kit.NightRecord;
+
+/** The reader of what a kit file remembers of its test nights. */
+final class EvidenceReader {
+    private static final String CORRELATION = "a number from -1 to 1";
+    private static final int MOST_READINGS = 100_000;
+
+    private EvidenceReader() {}
+
+    static NightRecord night(YamlMap map, Kit kit) {
+        map.only("date", "readings", "correlation", "longest");
+        Map<String, Double> correlations = new LinkedHashMap<>();
+        map.findMap("correlation")
+                .ifPresent(all -> all.entries().forEach((pair, value) -> {
+                    if (!pair.startsWith("x-")) {
+                        checkPair(pair, value, kit);
+                        correlations.put(pair, correlation(value));
+                    }
+                }));
+        Optional<YamlValue> readings = map.find("readings");
+        return new NightRecord(
+                map.find("date").map(Quantities::day),
+                readings.isPresent()
+                        ? OptionalInt.of(Quantities.whole(readings.get(), "count of readings", 0, MOST_READINGS))
+                        : OptionalInt.empty(),
+                correlations,
+                map.find("longest").map(value -> (org.hosewright.hydraulics.quantity.Length)
+                        Quantities.positive(org.hosewright.hydraulics.quantity.Kind.LENGTH, value)));
+    }
+
+    private static void checkPair(String pair, YamlValue value, Kit kit) {
+        int slash = pair.indexOf('/');
+        String hose = slash < 0 ? pair : pair.substring(0, slash);
+        String discharge = slash < 0 ? "" : pair.substring(slash + 1);
+        List<String> discharges = kit.engines().values().stream()
+                .flatMap(engine -> engine.engine().discharges().keySet().stream())
+                .distinct()
+                .toList();
+        if (!kit.hoses().containsKey(hose) || !discharges.contains(discharge)) {
+            String allowed = "hose/discharge, with hose " + String.join(", ", kit.hoses().keySet())
+                    + " and discharge " + String.join(", ", discharges);
+            throw new InvalidInput(
+                    "a correlation's pair", pair, allowed, value.place().text());
+        }
+    }
+
+    private static double correlation(YamlValue value) {
+        String text = value.text(CORRELATION);
+        if (!text.matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?")) {
+            throw value.refused("correlation", CORRELATION);
+        }
+        double number = Double.parseDouble(text);
+        if (!(Math.abs(number) <= 1)) {
+            throw value.refused("correlation", CORRELATION);
+        }
+        return number;
+    }
+}
