@@ -109,7 +109,9 @@ public final class Chain {
         HoseRecord hose = hoses.get(part.hose());
         double section_m = hose == null ? 0 : hose.hose().section().metres();
         long count = section_m > 0 ? Math.round(part.length().metres() / section_m) : 0;
-        boolean whole = count >= 1 && count <= MOST_SECTIONS && count * section_m == part.length().metres();
+        boolean whole = count >= 1
+                && count <= MOST_SECTIONS
+                && count * section_m == part.length().metres();
         return (whole ? count + " x " : written.length(part.length()) + " ") + part.hose();
     }
 }

@@ -25,12 +25,14 @@ final class EngineReader {
         Optional<YamlMap> pump = map.findMap("pump");
         pump.ifPresent(p -> p.only("rated", "ceiling"));
         Optional<YamlMap> outlets = map.findMap("discharges");
-        Map<String, Discharge> discharges =
-                outlets.map(all -> all.byId("a discharge", EngineReader::discharge)).orElse(Map.of());
+        Map<String, Discharge> discharges = outlets.map(all -> all.byId("a discharge", EngineReader::discharge))
+                .orElse(Map.of());
         Map<String, Basis> bases = new LinkedHashMap<>();
-        outlets.ifPresent(all -> discharges.keySet().forEach(name -> all.find(name)
-                .flatMap(one -> one.map().find("basis"))
-                .ifPresent(basis -> bases.put(name, EquipmentReader.basis(basis)))));
+        outlets.ifPresent(all -> discharges
+                .keySet()
+                .forEach(name -> all.find(name)
+                        .flatMap(one -> one.map().find("basis"))
+                        .ifPresent(basis -> bases.put(name, EquipmentReader.basis(basis)))));
         Engine engine = new Engine(
                 id,
                 pump.flatMap(p -> p.find("rated")).map(Quantities::flow),
@@ -42,18 +44,19 @@ final class EngineReader {
 
     /** Refuses an engine whose panel gauge the kit does not list. */
     static void checkGauges(YamlMap file, Kit kit) {
-        kit.engines().forEach((id, record) -> record.gauge().ifPresent(gauge -> {
-            InstrumentRecord found = kit.instruments().get(gauge);
-            if (found == null || !(found.instrument() instanceof Instrument.PressureGauge)) {
-                YamlValue value = file.findMap("engines")
-                        .flatMap(engines -> engines.findMap(id))
-                        .flatMap(engine -> engine.find("gauge"))
-                        .orElseThrow();
-                throw value.refused(
-                        "a pressure gauge that the kit does not have",
-                        Chain.known(gauge, InstrumentReader.gauges(kit)));
-            }
-        }));
+        kit.engines()
+                .forEach((id, record) -> record.gauge().ifPresent(gauge -> {
+                    InstrumentRecord found = kit.instruments().get(gauge);
+                    if (found == null || !(found.instrument() instanceof Instrument.PressureGauge)) {
+                        YamlValue value = file.findMap("engines")
+                                .flatMap(engines -> engines.findMap(id))
+                                .flatMap(engine -> engine.find("gauge"))
+                                .orElseThrow();
+                        throw value.refused(
+                                "a pressure gauge that the kit does not have",
+                                Chain.known(gauge, InstrumentReader.gauges(kit)));
+                    }
+                }));
     }
 
     private static Discharge discharge(String id, YamlValue value) {

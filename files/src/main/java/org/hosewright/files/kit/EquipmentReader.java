@@ -86,10 +86,7 @@ final class EquipmentReader {
             assumed.add("Appliance " + id + " does not say per leg or total; its loss is taken at the total flow.");
         }
         return new Appliance(
-                id,
-                loss,
-                per.orElse(Appliance.Per.TOTAL),
-                map.find("rated").map(Quantities::pressure));
+                id, loss, per.orElse(Appliance.Per.TOTAL), map.find("rated").map(Quantities::pressure));
     }
 
     private static ApplianceLoss loss(YamlValue value) {

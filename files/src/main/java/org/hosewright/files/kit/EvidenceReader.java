@@ -48,8 +48,8 @@ final class EvidenceReader {
                 .distinct()
                 .toList();
         if (!kit.hoses().containsKey(hose) || !discharges.contains(discharge)) {
-            String allowed = "hose/discharge, with hose " + String.join(", ", kit.hoses().keySet())
-                    + " and discharge " + String.join(", ", discharges);
+            String allowed = "hose/discharge, with hose "
+                    + String.join(", ", kit.hoses().keySet()) + " and discharge " + String.join(", ", discharges);
             throw new InvalidInput(
                     "a correlation's pair", pair, allowed, value.place().text());
         }

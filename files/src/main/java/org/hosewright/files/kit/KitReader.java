@@ -39,8 +39,19 @@ final class KitReader {
 
     private Kit kit() {
         file.only(
-                "format", "company", "zone", "units", "crew", "hoses", "nozzles", "appliances", "engines",
-                "instruments", "packages", "rule", "evidence");
+                "format",
+                "company",
+                "zone",
+                "units",
+                "crew",
+                "hoses",
+                "nozzles",
+                "appliances",
+                "engines",
+                "instruments",
+                "packages",
+                "rule",
+                "evidence");
         Quantities.whole(file.get("format", "1, the format that this program reads"), "format", 1, 1);
         Kit bare = new Kit(
                 file.get("company", "the company's name").text("the company's name"),
@@ -60,8 +71,18 @@ final class KitReader {
                 section("packages", "a package", (id, value) -> PackageReader.read(id, value.map(), bare));
         var nights = section("evidence", "a test night", (id, value) -> EvidenceReader.night(value.map(), bare));
         return new Kit(
-                bare.company(), bare.zone(), bare.units(), bare.crewReaction(), bare.hoses(), bare.nozzles(),
-                bare.appliances(), bare.engines(), bare.instruments(), packages, bare.rule(), nights);
+                bare.company(),
+                bare.zone(),
+                bare.units(),
+                bare.crewReaction(),
+                bare.hoses(),
+                bare.nozzles(),
+                bare.appliances(),
+                bare.engines(),
+                bare.instruments(),
+                packages,
+                bare.rule(),
+                nights);
     }
 
     private <T> Map<String, T> section(

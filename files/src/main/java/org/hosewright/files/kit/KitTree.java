@@ -124,7 +124,10 @@ final class KitTree {
         Map<String, Object> map = new LinkedHashMap<>();
         put(map, "size", outlet.size().map(written::size));
         put(map, "loss", outlet.loss().map(written::known));
-        put(map, "basis", Optional.ofNullable(record.pipingBasis().get(outlet.id())).map(basis -> basis.text()));
+        put(
+                map,
+                "basis",
+                Optional.ofNullable(record.pipingBasis().get(outlet.id())).map(basis -> basis.text()));
         return map;
     }
 

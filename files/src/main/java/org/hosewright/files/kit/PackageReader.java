@@ -22,9 +22,11 @@ final class PackageReader {
     static HosePackage read(String id, YamlMap map, Kit kit) {
         map.only("engine", "discharge", "hose", "nozzle", "setting", "crew", "target", "least", "ordered");
         String engineId = named(map, "engine", kit.engines().keySet());
-        Engine engine = java.util.Objects.requireNonNull(kit.engines().get(engineId)).engine();
+        Engine engine =
+                java.util.Objects.requireNonNull(kit.engines().get(engineId)).engine();
         String nozzleId = named(map, "nozzle", kit.nozzles().keySet());
-        Nozzle nozzle = java.util.Objects.requireNonNull(kit.nozzles().get(nozzleId)).nozzle();
+        Nozzle nozzle =
+                java.util.Objects.requireNonNull(kit.nozzles().get(nozzleId)).nozzle();
         String chain = "hose in laying order, as in '4 x attack-175' or '200 ft attack-175 + 100 ft leader-3'";
         List<Stretch> hose = map.get("hose", chain).read(chain, text -> Chain.parse(text, kit.hoses()));
         Optional<YamlValue> crew = map.find("crew");

@@ -55,7 +55,9 @@ final class EntryText {
             return spliced(behind, behind, put);
         }
         int from = YamlMap.isEmpty(old) ? nodes.start(old) : lineStart(nodes.start(old));
-        int to = YamlMap.isEmpty(old) ? nodes.end(old) : Math.min(text.length(), lineEnd(nodes.end(old)) + newline.length());
+        int to = YamlMap.isEmpty(old)
+                ? nodes.end(old)
+                : Math.min(text.length(), lineEnd(nodes.end(old)) + newline.length());
         return text.substring(0, behind) + put + text.substring(behind, from) + text.substring(to);
     }
 

@@ -116,7 +116,6 @@ public final class YamlEdit {
         if (node instanceof MappingNode mapping) {
             return mapping;
         }
-        throw new InvalidInput(
-                "entry", String.join(".", path), "one that holds entries, as in { key: value }", source);
+        throw new InvalidInput("entry", String.join(".", path), "one that holds entries, as in { key: value }", source);
     }
 }

@@ -92,7 +92,8 @@ public final class YamlMap {
             }
             if (!ID.matcher(id).matches()) {
                 String allowed = "small letters, digits and dashes, a letter first, at most 40";
-                throw new InvalidInput("the name of " + what, id, allowed, value.place().text());
+                throw new InvalidInput(
+                        "the name of " + what, id, allowed, value.place().text());
             }
             things.put(id, make.apply(id, value));
         });
@@ -105,7 +106,9 @@ public final class YamlMap {
     }
 
     private static String nearestFirst(String key, Collection<String> known) {
-        String nearest = Nearest.of(key, known).map(near -> "'" + near + "'; all keys here: ").orElse("");
+        String nearest = Nearest.of(key, known)
+                .map(near -> "'" + near + "'; all keys here: ")
+                .orElse("");
         return nearest + String.join(", ", known) + ", or a key of your own that begins with x-";
     }
 

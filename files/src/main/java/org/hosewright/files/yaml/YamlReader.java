@@ -78,8 +78,10 @@ public final class YamlReader {
         Parser events = parser(text, source);
         while (events.hasNext()) {
             Event event = events.next();
-            String where =
-                    source + event.getStartMark().map(m -> ", line " + (m.getLine() + 1)).orElse("");
+            String where = source
+                    + event.getStartMark()
+                            .map(m -> ", line " + (m.getLine() + 1))
+                            .orElse("");
             depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
             documents += event instanceof DocumentStartEvent ? 1 : 0;
             if (depth > DEEPEST) {

@@ -10,8 +10,8 @@ public final class YamlText {
     private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9.+][\\p{L}\\p{M}0-9 ./%@±+()'°–-]*");
 
     /** Plain words and numbers that the core schema reads as something else than text. */
-    private static final Pattern OTHER = Pattern.compile(
-            "~|null|Null|NULL|true|True|TRUE|false|False|FALSE|[-+]?[0-9]+|0o[0-7]+|0x[0-9a-fA-F]+"
+    private static final Pattern OTHER =
+            Pattern.compile("~|null|Null|NULL|true|True|TRUE|false|False|FALSE|[-+]?[0-9]+|0o[0-7]+|0x[0-9a-fA-F]+"
                     + "|[-+]?(\\.[0-9]+|[0-9]+(\\.[0-9]*)?)([eE][-+]?[0-9]+)?|[-+]?\\.(inf|Inf|INF)|\\.(nan|NaN|NAN)");
 
     private YamlText() {}
@@ -35,9 +35,7 @@ public final class YamlText {
 
     /** A text, plain where it is safe, else in double quotes. */
     public static String scalar(String text) {
-        boolean plain = PLAIN.matcher(text).matches()
-                && !OTHER.matcher(text).matches()
-                && !text.endsWith(" ");
+        boolean plain = PLAIN.matcher(text).matches() && !OTHER.matcher(text).matches() && !text.endsWith(" ");
         return plain ? text : quoted(text);
     }
 
