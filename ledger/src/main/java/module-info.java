@@ -1,6 +1,6 @@
 /** The company's own record and its rules. */
 module org.hosewright.ledger {
-    requires static org.jspecify;
+    requires static transitive org.jspecify;
     requires transitive org.hosewright.hydraulics;
     requires transitive org.hosewright.evidence;
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hosewright.evidence.calibration.Calibration;
@@ -51,17 +53,16 @@ final class TestedLines {
     }
 
     private static double flow_m3s(Reading reading, Night night, Calibration calibration) {
-        Tip tip = night.gear()
-                .nozzles()
-                .get(reading.laid().nozzle())
+        Tip tip = Objects.requireNonNull(
+                        night.gear().nozzles().get(reading.laid().nozzle()))
                 .rated(reading.laid().setting());
         boolean byMeter =
                 reading.shown().tip().isEmpty() && reading.shown().flow().isPresent();
         if (byMeter) {
             double factor = reading.with()
                     .meter()
-                    .flatMap(meter -> java.util.Optional.ofNullable(
-                            calibration.terms().meters().get(meter)))
+                    .flatMap(meter ->
+                            Optional.ofNullable(calibration.terms().meters().get(meter)))
                     .map(known -> known.value().value())
                     .orElse(1.0);
             return reading.shown().flow().get().cubicMetresPerSecond() / factor;

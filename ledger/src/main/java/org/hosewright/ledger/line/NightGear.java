@@ -51,7 +51,7 @@ public final class NightGear {
 
     private static boolean sameNight(LocalDate gauged, Optional<LocalDate> date) {
         return date.isEmpty()
-                || !gauged.isBefore(date.get().minusDays(1))
-                        && !gauged.isAfter(date.get().plusDays(1));
+                || (!gauged.isBefore(date.get().minusDays(1))
+                        && !gauged.isAfter(date.get().plusDays(1)));
     }
 }
