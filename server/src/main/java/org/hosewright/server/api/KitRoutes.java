@@ -1,6 +1,5 @@
 package org.hosewright.server.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
@@ -71,9 +70,7 @@ final class KitRoutes {
     }
 
     private static void send(Context answer, KitRevision revision) {
-        ObjectNode json = RecordJson.kit(revision);
-        json.set("entries", KitEntries.of(KitDocument.of(revision.text(), "kit")));
-        Answer.json(answer, json);
+        Answer.json(answer, RecordJson.kit(revision));
     }
 
     private void writeOut(Context answer) {
