@@ -21,6 +21,8 @@ class Readings extends Part {
     this.judged = {};
     /** @type {string | null} the row whose other cells are shown */
     this.open = null;
+    /** @type {{ key: string, text: string } | undefined} a rise while it is being typed */
+    this.typing = undefined;
     this.redraw = () => this.requestUpdate();
   }
 
@@ -77,20 +79,31 @@ class Readings extends Part {
     const text = row.cells[column] ?? '';
     return html`<input aria-label="${head(column)} of reading ${name}" autocomplete="off" enterkeyhint="next"
       inputmode=${rise ? 'text' : 'decimal'} data-column=${column} aria-invalid=${judged?.column === column}
-      .value=${live(rise ? riseSaid(text) : text)}
+      .value=${live(rise ? this.rise(row, text) : text)}
       @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
       @input=${(/** @type {InputEvent} */ event) => this.typed(row, column, event, rise)}
-      @change=${() => this.night.leave(row)}
+      @change=${() => this.leave(row)}
       @keydown=${(/** @type {KeyboardEvent} */ event) => this.key(event, row, column)}>`;
   }
 
   /** @param {Row} row @param {string} column @param {Event} event @param {boolean} rise */
   typed(row, column, event, rise) {
     const text = /** @type {HTMLInputElement} */ (event.target).value;
-    if (!rise) return this.night.type(row, column, text);
-    const kept = riseKept(text);
-    row.cells = { ...row.cells };
-    this.night.type(row, column, kept);
+    if (rise) this.typing = { key: row.key, text };
+    this.night.type(row, column, rise ? riseKept(text) : text);
+    if (rise) this.requestUpdate();
+  }
+
+  /** The rise in words, but exactly as typed while it is being typed. @param {Row} row @param {string} kept */
+  rise(row, kept) {
+    return this.typing?.key === row.key ? this.typing.text : riseSaid(kept);
+  }
+
+  /** @param {Row} row */
+  leave(row) {
+    this.typing = undefined;
+    this.requestUpdate();
+    this.night.leave(row);
   }
 
   /** @param {Row} row @param {any} judged @param {boolean} aside */
@@ -136,7 +149,7 @@ class Readings extends Part {
 
   /** Enter: to what is still missing in this reading, else to the next reading. @param {Row} row @param {number} at */
   enter(row, at) {
-    this.night.leave(row);
+    this.leave(row);
     const missing = this.night.missing(row);
     const first = find(this.night.columns, FIRST) ?? this.columns[0];
     if (missing && !this.night.complete(row)) this.go(row, missing);
