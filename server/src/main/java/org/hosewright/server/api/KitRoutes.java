@@ -3,6 +3,7 @@ package org.hosewright.server.api;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
+import org.hosewright.files.kit.KitChange;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
@@ -38,11 +39,15 @@ final class KitRoutes {
 
     private void edit(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "edits", "basedOn"));
-        KitDocument document = current.get().document();
-        for (Asked edit : asked.objects("edits")) {
-            document = KitEdit.of(edit).made(document);
-        }
-        save(answer, KitDocument.of(document.text(), "kit"), asked.number("basedOn"), asked.act());
+        List<KitChange> edits = asked.objects("edits").stream().map(KitRoutes::change).toList();
+        save(answer, current.get().document().with(edits), asked.number("basedOn"), asked.act());
+    }
+
+    private static KitChange change(Asked edit) {
+        List<String> path = edit.only(Set.of("path", "value")).texts("path");
+        return edit.findText("value")
+                .<KitChange>map(value -> new KitChange.Set(path, value))
+                .orElseGet(() -> new KitChange.Remove(path));
     }
 
     private void save(Context answer, KitDocument document, long basedOn, Act act) {
