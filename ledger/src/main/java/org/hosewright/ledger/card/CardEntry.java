@@ -1,5 +1,6 @@
 package org.hosewright.ledger.card;
 
+import java.util.List;
 import org.hosewright.hydraulics.order.OrderedCheck;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -9,7 +10,18 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param length hose length, whole sections
  * @param sections how many sections that is
  * @param gauge the rounded pressure as the named gauge must show it
- * @param tested true where the length lies in the range that was flown
- * @param check the checks of the rounded pressure, two-sided; a refused one must not be printed as a number
+ * @param tested true where a night flew this package's hose at least that far; else the box is marked untested
+ * @param check the checks of the pump pressure behind it, two-sided
+ * @param refusal why the figure must not be printed and what would do; empty where it stands
  */
-public record CardEntry(Length length, int sections, Pressure gauge, boolean tested, OrderedCheck check) {}
+public record CardEntry(
+        Length length, int sections, Pressure gauge, boolean tested, OrderedCheck check, List<String> refusal) {
+    public CardEntry {
+        refusal = List.copyOf(refusal);
+    }
+
+    /** True where the figure may be printed. */
+    public boolean stands() {
+        return refusal.isEmpty();
+    }
+}

@@ -5,15 +5,15 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.kit.HosePackage;
 
-/** The pump pressures of one package, from its own length to the longest that is safe.
+/** The pump pressures of one package, level, from its own length to the longest that is safe.
  *
  * @param hosePackage the package
  * @param hose its hose in words ("1 3/4 in attack-175")
- * @param nozzle its nozzle in words ("7/8 in smooth bore, 50 psi")
+ * @param nozzle its nozzle in words ("7/8 in smooth bore at 50 psi")
  * @param gauge the gauge that the pressures are read on, in words
  * @param evidence what the numbers rest on, in words
  * @param entries by length, shortest first; the first is the package as it lies on the rig
- * @param floorAdder pump pressure to add for each floor up, rounded up to the card's step's fifth
+ * @param floorAdder what to add to the gauge's figure for each floor up
  * @param floorHeight the height that a floor counts
  * @param longestSafe the longest whole sections that are safe, level
  * @param stoppedBy what stops it there

@@ -1,0 +1,58 @@
+package org.hosewright.ledger.card;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
+import org.hosewright.ledger.kit.EngineRecord;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.Kit;
+
+/** Makes every card of a company from its kit. */
+public final class CardAnalysis {
+    private CardAnalysis() {}
+
+    /** The cards of a kit.
+     *
+     * @param revision revision code that each sheet bears
+     * @param today the day they are made; ages of hose tests are taken at it
+     * @param way whether figures are rounded to the nearest step or up
+     * @throws org.hosewright.hydraulics.error.InvalidInput a package that names what is not there, or that nothing limits
+     */
+    public static CardSet of(Kit kit, String revision, LocalDate today, Rounding.Way way) {
+        Rounding rounding = Rounding.of(kit.units(), way);
+        Set<String> assumed = new LinkedHashSet<>();
+        assumed.add("A floor counts " + QuantityShown.of(kit.units()).text(floor(kit.units()))
+                + "; the street floor is " + (kit.units() == UnitSystem.US ? "floor 1." : "the ground floor."));
+        List<EngineCard> engines = new ArrayList<>();
+        for (EngineRecord engine : kit.engines().values()) {
+            List<CardLine> lines = new ArrayList<>();
+            for (HosePackage named : kit.packages().values()) {
+                if (named.engine().equals(engine.engine().id())) {
+                    CardMaking making = CardMaking.of(kit, engine, named, today, rounding);
+                    lines.add(making.line());
+                    assumed.addAll(making.assumed());
+                }
+            }
+            if (!lines.isEmpty()) {
+                engines.add(new EngineCard(engine, lines));
+            }
+        }
+        return new CardSet(kit, revision, today, rounding.step(), engines, List.copyOf(assumed));
+    }
+
+    /** The height of a storey that cards count with. @source common practice: 10 ft; 3 m where metres are used */
+    static Length floor(UnitSystem units) {
+        return units == UnitSystem.US ? Length.ofFeet(10) : Length.ofMetres(3);
+    }
+
+    static Optional<LocalDate> on(LocalDate today) {
+        return Optional.of(today);
+    }
+}

@@ -1,0 +1,135 @@
+package org.hosewright.ledger.card;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LossErrors;
+import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Constants;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
+import org.hosewright.hydraulics.reach.Reach;
+import org.hosewright.hydraulics.reach.ReachResult;
+import org.hosewright.ledger.kit.EngineRecord;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.kit.NightRecord;
+import org.hosewright.ledger.line.InWords;
+import org.hosewright.ledger.line.KitBounds;
+import org.hosewright.ledger.line.KitErrors;
+import org.hosewright.ledger.line.KitLines;
+
+/** One package on its way to a card. */
+final class CardMaking {
+    /** More lengths than this do not fit a panel card; then only every second or third is shown. */
+    private static final int MOST_LENGTHS = 12;
+
+    private static final Length LEVEL = new Length(0);
+
+    private final Kit kit;
+    private final HosePackage named;
+    private final Line line;
+    private final PanelGauge gauge;
+    private final CardFigures figures;
+    private final ReachResult reach;
+    private final LossErrors errors;
+
+    private CardMaking(Kit kit, EngineRecord engine, HosePackage named, Bounds bounds, Rounding rounding) {
+        this.kit = kit;
+        this.named = named;
+        this.line = KitLines.of(kit, named, LEVEL);
+        this.gauge = PanelGauge.of(kit, engine);
+        this.errors = KitErrors.of(kit);
+        this.figures = new CardFigures(gauge, errors, bounds, rounding);
+        this.reach = Reach.longest(line, errors, bounds);
+    }
+
+    static CardMaking of(Kit kit, EngineRecord engine, HosePackage named, LocalDate today, Rounding rounding) {
+        return new CardMaking(kit, engine, named, KitBounds.of(kit, named, Optional.of(today)), rounding);
+    }
+
+    CardLine line() {
+        QuantityShown shown = QuantityShown.of(kit.units());
+        List<CardEntry> entries = entries();
+        return new CardLine(
+                named,
+                InWords.hose(kit, named.hose()),
+                InWords.nozzle(kit, named.nozzle(), named.setting()),
+                gauge.says(shown),
+                InWords.evidence(kit, named),
+                entries,
+                floorAdder(),
+                CardAnalysis.floor(kit.units()),
+                reach.longestSafe(),
+                reach.stoppedBy(),
+                cautions(entries));
+    }
+
+    List<String> assumed() {
+        List<String> assumed = new ArrayList<>(reach.assumed());
+        if (gauge.name().isEmpty()) {
+            assumed.add("No panel gauge is named for " + named.engine()
+                    + ": pressures are for a gauge before the discharge piping that reads true.");
+        }
+        return assumed;
+    }
+
+    private List<CardEntry> entries() {
+        List<CardEntry> entries = new ArrayList<>();
+        double section_m = line.last().hose().section().metres();
+        double own_m = line.last().length().metres();
+        int more =
+                (int) Math.floor((reach.longestSafe().metres() - line.length().metres()) / section_m + 1e-9);
+        int step = Math.max(1, (int) Math.ceil((more + 1) / (double) MOST_LENGTHS));
+        for (int sections = 0; sections <= Math.max(0, more); sections += step) {
+            entries.add(entry(line.withLastLength(new Length(own_m + sections * section_m))));
+        }
+        return entries;
+    }
+
+    private CardEntry entry(Line longer) {
+        CardFigures.Figure figure = figures.figure(longer);
+        return new CardEntry(
+                longer.length(), longer.sections(), figure.figure(), tested(longer), figure.check(), figure.refusal());
+    }
+
+    /** True where every hose of the line was flown on a night at least as long as the whole line. */
+    private boolean tested(Line longer) {
+        return named.hose().stream().allMatch(part -> {
+            NightRecord night =
+                    kit.evidence().get(kit.hoses().get(part.hose()).basis().night());
+            return night != null
+                    && night.tested().isPresent()
+                    && night.tested().get().metres() >= longer.length().metres() * (1 - 1e-9);
+        });
+    }
+
+    /** What a floor takes, rounded up to a whole psi or to 5 kPa. */
+    private Pressure floorAdder() {
+        double floor_Pa =
+                Constants.WATER_PA_PER_M * CardAnalysis.floor(kit.units()).metres();
+        Pressure step = kit.units() == UnitSystem.US ? Pressure.ofPsi(1) : Pressure.ofKPa(5);
+        return new Pressure(Math.ceil(floor_Pa / step.pascals() - 1e-9) * step.pascals());
+    }
+
+    private List<String> cautions(List<CardEntry> entries) {
+        Set<String> cautions = new LinkedHashSet<>();
+        if (reach.longestSafe().metres() < line.length().metres() * (1 - 1e-9)) {
+            cautions.add("The package as it lies on the rig is longer than what is safe: stopped by "
+                    + reach.stoppedBy() + ".");
+        }
+        entries.forEach(entry -> cautions.addAll(entry.check().cautions()));
+        if (entries.stream().anyMatch(entry -> !entry.tested())) {
+            cautions.add("Lengths marked untested lie beyond what a test night flew.");
+        }
+        cautions.add("As laid at the test: straight, no kinks. A kink or a part-shut gate takes more.");
+        return List.copyOf(cautions);
+    }
+}

@@ -1,0 +1,70 @@
+package org.hosewright.ledger.reach;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.Cautions;
+import org.hosewright.hydraulics.line.Duty;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineSolver;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.reach.Reach;
+import org.hosewright.hydraulics.reach.ReachResult;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitBounds;
+import org.hosewright.ledger.line.KitErrors;
+import org.hosewright.ledger.line.KitLines;
+
+/** How far every package of a kit can go. */
+public final class ReachAnalysis {
+    private ReachAnalysis() {}
+
+    /** What is asked.
+     *
+     * @param rise tip above the pump, negative downhill
+     * @param ceiling pump pressure asked about; absent for each engine's own
+     * @param today the day that ages of tests are taken at; absent where they are not judged
+     */
+    public record Question(Length rise, Optional<Pressure> ceiling, Optional<LocalDate> today) {}
+
+    /** The report of a kit.
+     *
+     * @throws org.hosewright.hydraulics.error.InvalidInput a package that nothing limits, or that names what is not there
+     */
+    public static ReachReport of(Kit kit, Question question) {
+        List<PackageReach> packages = new ArrayList<>();
+        Set<String> assumed = new LinkedHashSet<>();
+        for (HosePackage named : kit.packages().values()) {
+            PackageReach reach = one(kit, named, question);
+            packages.add(reach);
+            assumed.addAll(reach.result().assumed());
+        }
+        return new ReachReport(kit, question.rise(), question.ceiling(), packages, List.copyOf(assumed));
+    }
+
+    private static PackageReach one(Kit kit, HosePackage named, Question question) {
+        Bounds set = KitBounds.of(kit, named, question.today());
+        Bounds bounds = question.ceiling().map(set::withCeiling).orElse(set);
+        Line line = KitLines.of(kit, named, new Length(0)).withRise(question.rise());
+        ReachResult result = Reach.longest(line, KitErrors.of(kit), bounds);
+        return new PackageReach(named, result, List.of(), cautions(kit, line, result, bounds));
+    }
+
+    private static List<String> cautions(Kit kit, Line line, ReachResult result, Bounds bounds) {
+        double lastAlone_m = result.longestSafe().metres()
+                - line.length().metres()
+                + line.last().length().metres();
+        if (lastAlone_m <= 0) {
+            return List.of("Not one section of this package is safe at that rise and ceiling.");
+        }
+        Line longest = line.withLastLength(new Length(lastAlone_m));
+        Duty duty = Duty.of(longest, bounds.target());
+        return Cautions.list(longest, LineSolver.solve(longest, duty.ask()), bounds, kit.units());
+    }
+}
