@@ -11,4 +11,5 @@ module org.hosewright.files {
     exports org.hosewright.files.lay;
     exports org.hosewright.files.plain;
     exports org.hosewright.files.readings;
+    exports org.hosewright.files.result;
 }

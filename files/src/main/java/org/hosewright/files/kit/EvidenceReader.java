@@ -1,10 +1,12 @@
 package org.hosewright.files.kit;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.error.InvalidInput;
@@ -40,16 +42,13 @@ final class EvidenceReader {
     }
 
     private static void checkPair(String pair, YamlValue value, Kit kit) {
-        int slash = pair.indexOf('/');
-        String hose = slash < 0 ? pair : pair.substring(0, slash);
-        String discharge = slash < 0 ? "" : pair.substring(slash + 1);
-        List<String> discharges = kit.engines().values().stream()
-                .flatMap(engine -> engine.engine().discharges().keySet().stream())
-                .distinct()
-                .toList();
-        if (!kit.hoses().containsKey(hose) || !discharges.contains(discharge)) {
-            String allowed = "hose/discharge, with hose "
-                    + String.join(", ", kit.hoses().keySet()) + " and discharge " + String.join(", ", discharges);
+        Set<String> known = new LinkedHashSet<>(kit.hoses().keySet());
+        kit.engines().values().forEach(engine -> known.addAll(engine.engine().discharges().keySet()));
+        known.addAll(kit.nozzles().keySet());
+        String[] names = pair.split("/", -1);
+        boolean good = names.length == 2 && known.containsAll(List.of(names)) && !names[0].equals(names[1]);
+        if (!good) {
+            String allowed = "two that the kit has, as in hose/discharge: " + String.join(", ", known);
             throw new InvalidInput(
                     "a correlation's pair", pair, allowed, value.place().text());
         }
