@@ -7,6 +7,7 @@ module org.hosewright.hydraulics {
     exports org.hosewright.hydraulics.limit;
     exports org.hosewright.hydraulics.line;
     exports org.hosewright.hydraulics.order;
+    exports org.hosewright.hydraulics.profile;
     exports org.hosewright.hydraulics.quantity;
     exports org.hosewright.hydraulics.reach;
     exports org.hosewright.hydraulics.working;

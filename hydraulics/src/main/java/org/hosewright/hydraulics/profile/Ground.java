@@ -1,0 +1,81 @@
+package org.hosewright.hydraulics.profile;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.hosewright.hydraulics.quantity.Length;
+
+/** The ground under a line as a filled contour, its height drawn large enough to see. */
+final class Ground {
+    /** Heights that differ by less are drawn as if they differed by this much: a slope is not made of nothing [m]. */
+    private static final double LEAST_SPAN_m = 6;
+
+    /** Above the ground for the couplings, and below it for the earth [em]. */
+    private static final double AIR_em = 1.1;
+
+    private static final double EARTH_em = 0.7;
+
+    private final List<GroundAt> points;
+    private final Layout layout;
+    private final double em;
+    private final double lowest_m;
+    private final double span_m;
+
+    Ground(List<GroundAt> given, Layout layout, double em) {
+        this.layout = layout;
+        this.em = em;
+        List<GroundAt> sorted = new ArrayList<>(given);
+        sorted.sort(Comparator.comparingDouble(point -> point.at().metres()));
+        if (sorted.isEmpty()) {
+            sorted.add(new GroundAt(new Length(0), new Length(0)));
+        }
+        points = sorted;
+        double low = Double.MAX_VALUE;
+        double high = -Double.MAX_VALUE;
+        for (GroundAt point : points) {
+            low = Math.min(low, point.height().metres());
+            high = Math.max(high, point.height().metres());
+        }
+        lowest_m = low;
+        span_m = Math.max(LEAST_SPAN_m, high - low);
+    }
+
+    /** The height at a distance, straight between the points and level beyond them [m]. */
+    double height_m(double at_m) {
+        GroundAt before = points.get(0);
+        for (GroundAt point : points) {
+            if (point.at().metres() >= at_m) {
+                double run = point.at().metres() - before.at().metres();
+                double share = run > 0 ? (at_m - before.at().metres()) / run : 1;
+                double rise = point.height().metres() - before.height().metres();
+                return at_m < before.at().metres()
+                        ? before.height().metres()
+                        : before.height().metres() + share * rise;
+            }
+            before = point;
+        }
+        return before.height().metres();
+    }
+
+    Point at(double at_m) {
+        double bottom = layout.groundBottom() - EARTH_em * em;
+        double top = layout.groundTop() + AIR_em * em;
+        double y = bottom - (bottom - top) * (height_m(at_m) - lowest_m) / span_m;
+        return new Point(layout.plot().x(new Length(at_m)), y);
+    }
+
+    void fill(Pen pen) {
+        double end_m = layout.plot().length().metres();
+        List<Point> outline = new ArrayList<>();
+        outline.add(at(0));
+        for (GroundAt point : points) {
+            if (point.at().metres() > 0 && point.at().metres() < end_m) {
+                outline.add(at(point.at().metres()));
+            }
+        }
+        outline.add(at(end_m));
+        outline.add(new Point(layout.plot().right(), layout.groundBottom()));
+        outline.add(new Point(layout.plot().left(), layout.groundBottom()));
+        pen.area(Role.GROUND, outline);
+    }
+}
