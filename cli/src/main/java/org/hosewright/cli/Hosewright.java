@@ -3,6 +3,7 @@ package org.hosewright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.hosewright.cli.command.Exit;
+import org.hosewright.cli.command.Serve;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,6 +15,7 @@ import picocli.CommandLine.Spec;
         name = "hosewright",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
+        subcommands = {Serve.class},
         description = "Measured hose, honest numbers, and the cards a pump operator can trust.")
 public final class Hosewright implements Runnable {
     @Spec

@@ -1,0 +1,75 @@
+package org.hosewright.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.hosewright.cli.record.DataFolder;
+import org.hosewright.cli.record.Demo;
+import org.hosewright.server.HosewrightServer;
+import org.hosewright.server.Ports;
+import org.hosewright.server.ServerConfig;
+import org.hosewright.store.Store;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Runs the web application until it is stopped. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = "The web application, for a browser on this machine.")
+public final class Serve implements Callable<Integer> {
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "Folder of the record. Else HOSEWRIGHT_DATA, else .local/share/hosewright in your home.")
+    private @Nullable Path data;
+
+    @Option(names = "--demo", description = "Fill an empty record with the invented company.")
+    private boolean demo;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "${env:HOSEWRIGHT_PORT:-8175}",
+            description = "Port on the loopback address; 0 takes a free one. Else HOSEWRIGHT_PORT, else 8175.")
+    private int port;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        var stop = new Stop();
+        Clock clock = Clock.systemUTC();
+        Path folder = new DataFolder(System.getenv()).of(Optional.ofNullable(data), demo);
+        try (var store = Store.open(folder, clock)) {
+            if (demo) {
+                Demo.fill(store);
+            }
+            var ports = new Ports(store.kits(), store.drills(), store.history());
+            try (var server = HosewrightServer.start(new ServerConfig(port, clock, Demo.isIn(store)), ports)) {
+                tell(server, store);
+                stop.await();
+            }
+        } finally {
+            stop.done();
+        }
+        return Exit.DONE.status();
+    }
+
+    private void tell(HosewrightServer server, Store store) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Open " + server.address() + " in a browser on this machine.");
+        out.println("The record is kept in " + store.where() + ".");
+        if (Demo.isIn(store)) {
+            out.println("It is an invented company's, for showing; every sheet says DEMO.");
+        }
+        out.println("Control-C stops; nothing is lost.");
+        out.flush();
+    }
+}
