@@ -24,8 +24,8 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param high standard errors that the pump pressure is taken above the estimate
  */
 record Stretching(Line line, LossErrors errors, Bounds bounds, Duty duty, double high) {
-    /** More sections than any engine carries; a line that goes further has no limit that stops it. */
-    private static final int MOST_SECTIONS = 2000;
+    /** More hose than there is; a line that goes further has no limit that stops it. */
+    private static final int MOST_SECTIONS = 1_000_000;
 
     Line lineOf(int sections) {
         return line.withLastLength(
