@@ -3,6 +3,7 @@ package org.hosewright.server;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.net.URI;
+import org.hosewright.server.api.Api;
 import org.hosewright.server.api.Failures;
 import org.hosewright.server.guard.OwnHost;
 import org.hosewright.server.guard.SafeHeaders;
@@ -32,6 +33,7 @@ public final class HosewrightServer implements AutoCloseable {
         var javalin = Javalin.create(server -> {
             plain(server);
             new PageRoutes(files, shell).addTo(server);
+            new Api(config, ports).addTo(server);
         });
         javalin.before(request -> {
             headers.put(request);

@@ -22,6 +22,13 @@ final class Problem {
         send(answer, status, problem);
     }
 
+    /** Somebody was faster: says so, with what stands now. */
+    static void conflict(Context answer, String detail, ObjectNode stored) {
+        ObjectNode problem = document(409, "Changed in between", detail);
+        problem.set("stored", stored);
+        send(answer, 409, problem);
+    }
+
     private static ObjectNode document(int status, String title, String detail) {
         ObjectNode problem = JsonNodeFactory.instance.objectNode();
         problem.put("type", "about:blank");

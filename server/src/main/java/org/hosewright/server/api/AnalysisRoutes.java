@@ -1,0 +1,84 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hosewright.evidence.calibration.Finding;
+import org.hosewright.evidence.calibration.RowCheck;
+import org.hosewright.evidence.night.Night;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.files.readings.ReadingParser;
+import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.drill.DrillAnalysis;
+import org.hosewright.ledger.drill.DrillRecord;
+import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.NightGear;
+
+/** What a test night says: one row at a time while it is typed, and all of it together. */
+final class AnalysisRoutes {
+    private final DrillRoutes drills;
+    private final CurrentKit kit;
+
+    AnalysisRoutes(DrillRoutes drills, CurrentKit kit) {
+        this.drills = drills;
+        this.kit = kit;
+    }
+
+    List<Route> list() {
+        return List.of(
+                Route.post("/drills/{drill}/row-check", this::checkRow), Route.get("/drills/{drill}/report", this::report));
+    }
+
+    private void checkRow(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("row", "cells"));
+        DrillRecord drill = drills.of(answer);
+        var row = new ReadingsTable.Row(0, asked.cells("cells"));
+        ObjectNode json = Answer.object().put("complete", Cells.complete(row));
+        try {
+            finding(json, check(StandingNight.before(drill, asked.findText("row")), row));
+        } catch (InvalidInput e) {
+            trouble(json, e, drill.columns());
+        }
+        Answer.json(answer, json);
+    }
+
+    private Finding check(DrillRecord before, ReadingsTable.Row row) {
+        Kit now = kit.get().document().kit();
+        Reading next = ReadingParser.parse(row, now, "this night");
+        List<Reading> readings = StandingNight.of(before, now).readings();
+        var gear = NightGear.of(now, Optional.of(before.date()));
+        return RowCheck.check(new Night(readings, gear, Map.of(), now.units()), next);
+    }
+
+    private void report(Context answer) {
+        DrillRecord drill = drills.of(answer);
+        Kit now = kit.get().document().kit();
+        StandingNight night = StandingNight.of(drill, now);
+        ObjectNode json = Answer.object().put("version", drill.version());
+        ObjectNode troubles = json.putObject("troubles");
+        night.troubles().forEach((row, error) -> trouble(troubles.putObject(row), error, drill.columns()));
+        if (!night.readings().isEmpty()) {
+            json.set("shown", DrillShown.of(analysed(drill, now, night)));
+        }
+        Answer.json(answer, json);
+    }
+
+    static DrillReport analysed(DrillRecord drill, Kit kit, StandingNight night) {
+        return DrillAnalysis.of(
+                DrillRoutes.fileName(drill), Optional.of(drill.date()), kit, night.readings(), night.rulings());
+    }
+
+    private static void finding(ObjectNode json, Finding finding) {
+        json.put("kind", finding.kind().word()).put("says", finding.says()).put("check", finding.check());
+    }
+
+    private static void trouble(ObjectNode json, InvalidInput error, List<String> columns) {
+        json.put("trouble", String.valueOf(error.getMessage()));
+        columns.stream().filter(error.where()::contains).findFirst().ifPresent(column -> json.put("column", column));
+    }
+}

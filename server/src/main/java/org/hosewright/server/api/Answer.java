@@ -1,0 +1,35 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+
+/** Small ways to answer. */
+final class Answer {
+    private Answer() {}
+
+    static ObjectNode object() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    static ArrayNode array() {
+        return JsonNodeFactory.instance.arrayNode();
+    }
+
+    static void json(Context answer, ObjectNode object) {
+        answer.contentType("application/json; charset=utf-8").result(object.toString());
+    }
+
+    /** Sends a file that a browser keeps under a name. */
+    static void file(Context answer, String name, String type, byte[] content) {
+        answer.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .contentType(type)
+                .result(content);
+    }
+
+    static void file(Context answer, String name, String type, String content) {
+        file(answer, name, type + "; charset=utf-8", content.getBytes(StandardCharsets.UTF_8));
+    }
+}

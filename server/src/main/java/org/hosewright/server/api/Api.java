@@ -1,0 +1,49 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.stream.Stream;
+import org.hosewright.files.kit.Revision;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.server.Ports;
+import org.hosewright.server.ServerConfig;
+
+/** All doors of the API. */
+public final class Api {
+    private final ServerConfig config;
+    private final CurrentKit kit;
+    private final List<Route> routes;
+
+    public Api(ServerConfig config, Ports ports) {
+        this.config = config;
+        kit = new CurrentKit(ports.kits());
+        var drills = new DrillRoutes(ports.drills());
+        routes = Stream.of(
+                        List.of(Route.get("/company", this::company)),
+                        new KitRoutes(ports.kits(), kit).list(),
+                        drills.list(),
+                        new AnalysisRoutes(drills, kit).list(),
+                        new HistoryRoutes(ports.history()).list())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    public List<Route> listRoutes() {
+        return routes;
+    }
+
+    public void addTo(JavalinConfig server) {
+        server.router.mount(doors -> routes.forEach(
+                route -> doors.addHttpHandler(route.method(), Route.ROOT + route.path(), route.handler())));
+    }
+
+    private void company(Context answer) {
+        CurrentKit.Read now = kit.get();
+        Kit what = now.document().kit();
+        ObjectNode json = Answer.object().put("company", what.company()).put("units", what.units().word());
+        json.put("zone", what.zone()).put("demo", config.demo());
+        Answer.json(answer, json.put("kitVersion", now.revision().version()).put("revision", Revision.of(what)));
+    }
+}

@@ -1,0 +1,99 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hosewright.files.readings.ReadingsFile;
+import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.ledger.drill.DrillChange;
+import org.hosewright.ledger.drill.DrillHead;
+import org.hosewright.ledger.drill.DrillRecord;
+import org.hosewright.ledger.drill.DrillRow;
+import org.hosewright.ledger.drill.DrillSaving;
+import org.hosewright.ledger.drill.Drills;
+
+/** Test nights as they are kept: listed, started, changed, written out. */
+final class DrillRoutes {
+    private final Drills drills;
+
+    DrillRoutes(Drills drills) {
+        this.drills = drills;
+    }
+
+    List<Route> list() {
+        return List.of(
+                Route.get("/drills", this::listAll),
+                Route.post("/drills", this::start),
+                Route.get("/drills/{drill}", answer -> Answer.json(answer, RecordJson.drill(of(answer)))),
+                Route.post("/drills/{drill}/changes", this::change),
+                Route.get("/drills/{drill}/readings.csv", this::writeOut));
+    }
+
+    /** The drill that a request names. */
+    DrillRecord of(Context request) {
+        String id = request.pathParam("drill");
+        return drills.findDrill(id).orElseThrow(() -> Refused.unknown("test night"));
+    }
+
+    private void listAll(Context answer) {
+        ObjectNode json = Answer.object();
+        ArrayNode all = json.putArray("drills");
+        drills.listDrills().forEach(drill -> all.add(RecordJson.summary(drill)));
+        Answer.json(answer, json);
+    }
+
+    private void start(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "name", "date", "columns", "csv", "source"));
+        Optional<ReadingsTable> table =
+                asked.findText("csv").map(csv -> ReadingsFile.read(csv, asked.findText("source").orElse("readings")));
+        List<String> columns = table.map(ReadingsTable::columns).orElseGet(() -> asked.texts("columns"));
+        var head = new DrillHead(asked.text("name").strip(), AskedChanges.date(asked.text("date")), columns);
+        List<Map<String, String>> rows = table.stream()
+                .flatMap(found -> found.rows().stream())
+                .map(ReadingsTable.Row::cells)
+                .toList();
+        Answer.json(answer.status(201), RecordJson.drill(drills.create(head, rows, asked.act())));
+    }
+
+    private void change(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "changes"));
+        List<DrillChange> changes = AskedChanges.of(asked.objects("changes"));
+        DrillSaving saving = drills.change(of(answer).id(), changes, asked.act());
+        if (saving instanceof DrillSaving.Saved saved) {
+            Answer.json(answer, RecordJson.drill(saved.drill()));
+        } else if (saving instanceof DrillSaving.Conflict conflict) {
+            Problem.conflict(
+                    answer,
+                    "Somebody changed the same row in between; nothing was changed. Both stand below.",
+                    RecordJson.drill(conflict.stored()));
+        }
+    }
+
+    private void writeOut(Context answer) {
+        DrillRecord drill = of(answer);
+        Answer.file(answer, fileName(drill) + ".readings.csv", "text/csv", ReadingsFile.write(table(drill)));
+    }
+
+    /** The standing rows as a table. */
+    static ReadingsTable table(DrillRecord drill) {
+        return new ReadingsTable(
+                drill.columns(),
+                drill.listStanding().stream().map(DrillRoutes::row).toList());
+    }
+
+    private static ReadingsTable.Row row(DrillRow row) {
+        return new ReadingsTable.Row(0, row.cells());
+    }
+
+    /** A night's name, fit for a file. */
+    static String fileName(DrillRecord drill) {
+        String plain = drill.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        String trimmed = plain.replaceAll("^-|-$", "");
+        return trimmed.isEmpty() ? "night-" + drill.date() : trimmed;
+    }
+}

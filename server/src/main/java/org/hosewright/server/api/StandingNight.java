@@ -1,0 +1,58 @@
+package org.hosewright.server.api;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.evidence.night.Ruling;
+import org.hosewright.files.readings.ReadingParser;
+import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.drill.DrillRecord;
+import org.hosewright.ledger.drill.DrillRow;
+import org.hosewright.ledger.drill.RulingRecord;
+import org.hosewright.ledger.kit.Kit;
+
+/** The rows of a night's table that can be analysed, and those that cannot be read.
+ *
+ * @param readings in the order of the table; rows still being typed are left out
+ * @param rulings by reading id
+ * @param troubles what is wrong with a row, by row id
+ */
+record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<String, InvalidInput> troubles) {
+
+    static StandingNight of(DrillRecord drill, Kit kit) {
+        Map<String, InvalidInput> troubles = new LinkedHashMap<>();
+        Map<String, Ruling> rulings = new LinkedHashMap<>();
+        List<ReadingsTable.Row> good = new ArrayList<>();
+        for (DrillRow stored : drill.listStanding()) {
+            var row = new ReadingsTable.Row(0, stored.cells());
+            if (!Cells.complete(row)) {
+                continue;
+            }
+            try {
+                Reading reading = ReadingParser.parse(row, kit, "this night");
+                drill.findRuling(stored.id()).ifPresent(ruling -> rulings.put(reading.id(), ruling(ruling)));
+                good.add(row);
+            } catch (InvalidInput e) {
+                troubles.put(stored.id(), e);
+            }
+        }
+        var table = new ReadingsTable(drill.columns(), good);
+        return new StandingNight(ReadingParser.parse(table, kit, "this night"), rulings, troubles);
+    }
+
+    private static Ruling ruling(RulingRecord ruling) {
+        return new Ruling(ruling.verdict() == RulingRecord.Verdict.USE, ruling.reason());
+    }
+
+    /** The readings before a row, or all where the row is not in the table yet. */
+    static DrillRecord before(DrillRecord drill, Optional<String> rowId) {
+        List<DrillRow> rows = drill.rows().stream()
+                .takeWhile(row -> !rowId.equals(Optional.of(row.id())))
+                .toList();
+        return new DrillRecord(drill.id(), drill.version(), drill.head(), rows, drill.rulings(), drill.acceptances());
+    }
+}

@@ -1,0 +1,18 @@
+package org.hosewright.server;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.hosewright.store.Store;
+
+/** Runs the server by itself, to work on the pages: a folder for the store, a port. */
+public final class RunAlone {
+    private RunAlone() {}
+
+    public static void main(String[] arguments) {
+        var store = Store.open(Path.of(arguments[0]));
+        var ports = new Ports(store.kits(), store.drills(), store.history());
+        var config = new ServerConfig(Integer.parseInt(arguments[1]), Clock.systemUTC(), true);
+        Demo.fill(ports);
+        System.out.println(HosewrightServer.start(config, ports).address());
+    }
+}

@@ -1,0 +1,167 @@
+/** The readings as a table that is quick to type: Tab from cell to cell, Enter for the next reading. */
+import { html, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { Part } from '../shared/page.js';
+import { FIRST, TYPED, base, find, head, unit, riseKept, riseSaid } from './columns.js';
+import { untouched, unsaved } from './row.js';
+import './reading-more.js';
+
+/** @typedef {import('./row.js').Row} Row */
+/** @typedef {import('./night.js').Night} Night */
+
+class Readings extends Part {
+  static properties = { night: { attribute: false }, judged: { attribute: false }, open: { state: true } };
+
+  constructor() {
+    super();
+    /** @type {Night} */
+    this.night;
+    /** @type {Record<string, any>} what the analysis says, by reading */
+    this.judged = {};
+    /** @type {string | null} the row whose other cells are shown */
+    this.open = null;
+    /** @type {{ key: string, text: string } | undefined} a rise while it is being typed */
+    this.typing = undefined;
+    this.redraw = () => this.requestUpdate();
+  }
+
+  /** @param {Map<string, unknown>} changed */
+  willUpdate(changed) {
+    if (!changed.has('night')) return;
+    /** @type {Night | undefined} */ (changed.get('night'))?.removeEventListener('changed', this.redraw);
+    this.night.addEventListener('changed', this.redraw);
+  }
+
+  get columns() {
+    return TYPED.map((name) => find(this.night.columns, name)).filter((column) => column !== undefined);
+  }
+
+  render() {
+    const columns = this.columns;
+    return html`<table class="readings">
+      <caption class="away">Readings. Type, Tab to the next cell, Enter for the next reading.</caption>
+      <thead>
+        <tr>
+          <th scope="col"><span class="no">reading</span></th>
+          ${columns.map((column) => html`<th scope="col">${head(column)} <span class="unit">${unit(column)}</span></th>`)}
+          <th scope="col" class="expected">expected</th>
+          <th scope="col" class="words verdict">what it says</th>
+        </tr>
+      </thead>
+      ${repeat(this.night.rows, (row) => row.key, (row) => this.row(row, columns))}
+    </table>`;
+  }
+
+  /** @param {Row} row @param {string[]} columns */
+  row(row, columns) {
+    const name = row.cells.reading ?? '';
+    const judged = (!unsaved(row) && this.judged[name]) || row.says;
+    const aside = judged?.used === false || row.ruling?.verdict === 'set aside';
+    const kind = untouched(row) ? 'next' : aside ? 'aside' : judged?.kind && judged.kind !== 'none' ? 'odd' : '';
+    return html`<tbody class=${kind} data-row=${row.key}>
+      <tr>
+        <th scope="row">
+          <button class="name" aria-expanded=${this.open === row.key} @click=${() => this.toggle(row)}>
+            <span class="away">reading </span>${name || '?'}</button>
+        </th>
+        ${columns.map((column) => html`<td>${this.cell(row, column, name, judged)}</td>`)}
+        <td class="expected">${judged?.expected ?? nothing}</td>
+        <td class="words verdict">${this.verdict(row, judged, aside)}</td>
+      </tr>
+      ${this.under(row, judged, aside)}
+    </tbody>`;
+  }
+
+  /** @param {Row} row @param {string} column @param {string} name @param {any} judged */
+  cell(row, column, name, judged) {
+    const rise = base(column) === 'rise';
+    const text = row.cells[column] ?? '';
+    return html`<input aria-label="${head(column)} of reading ${name}" autocomplete="off" enterkeyhint="next"
+      inputmode=${rise ? 'text' : 'decimal'} data-column=${column} aria-invalid=${judged?.column === column}
+      .value=${live(rise ? this.rise(row, text) : text)}
+      @focus=${(/** @type {FocusEvent} */ event) => /** @type {HTMLInputElement} */ (event.target).select()}
+      @input=${(/** @type {InputEvent} */ event) => this.typed(row, column, event, rise)}
+      @change=${() => this.leave(row)}
+      @keydown=${(/** @type {KeyboardEvent} */ event) => this.key(event, row, column)}>`;
+  }
+
+  /** @param {Row} row @param {string} column @param {Event} event @param {boolean} rise */
+  typed(row, column, event, rise) {
+    const text = /** @type {HTMLInputElement} */ (event.target).value;
+    if (rise) this.typing = { key: row.key, text };
+    this.night.type(row, column, rise ? riseKept(text) : text);
+    if (rise) this.requestUpdate();
+  }
+
+  /** The rise in words, but exactly as typed while it is being typed. @param {Row} row @param {string} kept */
+  rise(row, kept) {
+    return this.typing?.key === row.key ? this.typing.text : riseSaid(kept);
+  }
+
+  /** @param {Row} row */
+  leave(row) {
+    this.typing = undefined;
+    this.requestUpdate();
+    this.night.leave(row);
+  }
+
+  /** @param {Row} row @param {any} judged @param {boolean} aside */
+  verdict(row, judged, aside) {
+    if (untouched(row)) return this.night.rows.length === 1 ? 'type the first reading here' : nothing;
+    if (!judged) return nothing;
+    if (aside) return 'set aside';
+    if (judged.trouble) return html`<span class="wrong">cannot be read</span>`;
+    if (judged.kind && judged.kind !== 'none') return html`<span class="wrong">look at this</span>`;
+    return judged.expected ? 'as expected' : nothing;
+  }
+
+  /** @param {Row} row @param {any} judged @param {boolean} aside */
+  under(row, judged, aside) {
+    const open = this.open === row.key;
+    const odd = judged && (judged.trouble || aside || (judged.kind && judged.kind !== 'none'));
+    if (!open && !odd && !row.theirs && !row.ruling) return nothing;
+    return html`<tr class="under"><td colspan=${this.columns.length + 3} class="words">
+      <hw-reading-more .night=${this.night} .row=${row} .judged=${judged} .aside=${aside} .open=${open}></hw-reading-more>
+    </td></tr>`;
+  }
+
+  /** @param {Row} row */
+  toggle(row) {
+    this.open = this.open === row.key ? null : row.key;
+  }
+
+  /** @param {KeyboardEvent} event @param {Row} row @param {string} column */
+  key(event, row, column) {
+    const rows = this.night.rows;
+    const at = rows.indexOf(row);
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      this.enter(row, at);
+    } else if (event.key === 'ArrowDown' && at < rows.length - 1) {
+      event.preventDefault();
+      this.go(rows[at + 1], column);
+    } else if (event.key === 'ArrowUp' && at > 0) {
+      event.preventDefault();
+      this.go(rows[at - 1], column);
+    }
+  }
+
+  /** Enter: to what is still missing in this reading, else to the next reading. @param {Row} row @param {number} at */
+  enter(row, at) {
+    this.leave(row);
+    const missing = this.night.missing(row);
+    const first = find(this.night.columns, FIRST) ?? this.columns[0];
+    if (missing && !this.night.complete(row)) this.go(row, missing);
+    else if (at + 1 < this.night.rows.length) this.go(this.night.rows[at + 1], first);
+  }
+
+  /** @param {Row} row @param {string} column */
+  async go(row, column) {
+    await this.updateComplete;
+    const place = this.querySelector(`[data-row="${row.key}"]`);
+    const cells = [...(place?.querySelectorAll('input[data-column]') ?? [])];
+    /** @type {HTMLInputElement | undefined} */ (cells.find((cell) => cell.getAttribute('data-column') === column))?.focus();
+  }
+}
+customElements.define('hw-readings', Readings);
