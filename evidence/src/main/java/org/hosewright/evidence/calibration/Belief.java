@@ -7,6 +7,7 @@ import org.hosewright.hydraulics.quantity.HoseLoss;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.Ratio;
 
 /** What a night lets one believe about the line: every answer with its standard error, absent where the night cannot tell it.
  *
@@ -47,6 +48,11 @@ public final class Belief {
 
     /** Loss of a discharge's piping. */
     public Optional<Known<PointLoss>> discharge(String id) {
+        throw new UnsupportedOperationException();
+    }
+
+    /** Flow factor of a nozzle, even where the night did not determine it and the belief is the prior's. */
+    public Optional<Known<Ratio>> nozzle(String id) {
         throw new UnsupportedOperationException();
     }
 

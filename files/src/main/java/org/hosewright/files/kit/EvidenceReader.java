@@ -10,6 +10,8 @@ import java.util.Set;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.NightRecord;
 
@@ -21,7 +23,7 @@ final class EvidenceReader {
     private EvidenceReader() {}
 
     static NightRecord night(YamlMap map, Kit kit) {
-        map.only("date", "readings", "correlation", "longest");
+        map.only("date", "readings", "correlation", "longest", "flow");
         Map<String, Double> correlations = new LinkedHashMap<>();
         map.findMap("correlation")
                 .ifPresent(all -> all.entries().forEach((pair, value) -> {
@@ -38,12 +40,32 @@ final class EvidenceReader {
                         : OptionalInt.empty(),
                 correlations,
                 map.find("longest").map(value -> (org.hosewright.hydraulics.quantity.Length)
-                        Quantities.positive(org.hosewright.hydraulics.quantity.Kind.LENGTH, value)));
+                        Quantities.positive(org.hosewright.hydraulics.quantity.Kind.LENGTH, value)),
+                flows(map, kit));
+    }
+
+    private static Map<String, Known<Ratio>> flows(YamlMap map, Kit kit) {
+        Map<String, Known<Ratio>> flows = new LinkedHashMap<>();
+        map.findMap("flow")
+                .ifPresent(all -> all.entries().forEach((nozzle, value) -> {
+                    if (!nozzle.startsWith("x-")) {
+                        if (!kit.nozzles().containsKey(nozzle)) {
+                            String allowed =
+                                    "one of " + String.join(", ", kit.nozzles().keySet());
+                            throw new InvalidInput(
+                                    "nozzle", nozzle, allowed, value.place().text());
+                        }
+                        flows.put(nozzle, NozzleReader.factor(value));
+                    }
+                }));
+        return flows;
     }
 
     private static void checkPair(String pair, YamlValue value, Kit kit) {
         Set<String> known = new LinkedHashSet<>(kit.hoses().keySet());
-        kit.engines().values().forEach(engine -> known.addAll(engine.engine().discharges().keySet()));
+        kit.engines()
+                .values()
+                .forEach(engine -> known.addAll(engine.engine().discharges().keySet()));
         known.addAll(kit.nozzles().keySet());
         String[] names = pair.split("/", -1);
         boolean good = names.length == 2 && known.containsAll(List.of(names)) && !names[0].equals(names[1]);

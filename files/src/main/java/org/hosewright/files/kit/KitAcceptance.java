@@ -76,7 +76,8 @@ public final class KitAcceptance {
     private Accepted accepted() {
         Kit kit = before.kit();
         terms.hoses().forEach((id, loss) -> {
-            Optional<Known<?>> was = Optional.ofNullable(kit.hoses().get(id)).map(hose -> hose.hose().loss());
+            Optional<Known<?>> was = Optional.ofNullable(kit.hoses().get(id))
+                    .map(hose -> hose.hose().loss());
             take(List.of("hoses", id, "loss"), was, loss);
             changes.add(new KitChange.Set(List.of("hoses", id, "basis"), "test " + night));
         });
@@ -121,11 +122,13 @@ public final class KitAcceptance {
     /** The engine that each determined discharge was flown on. */
     private Map<String, String> engines() {
         Map<String, String> engines = new LinkedHashMap<>();
-        report.night().readings().forEach(reading -> reading.laid().engine().ifPresent(engine -> {
-            if (terms.discharges().containsKey(reading.laid().discharge())) {
-                engines.putIfAbsent(reading.laid().discharge(), engine);
-            }
-        }));
+        report.night()
+                .readings()
+                .forEach(reading -> reading.laid().engine().ifPresent(engine -> {
+                    if (terms.discharges().containsKey(reading.laid().discharge())) {
+                        engines.putIfAbsent(reading.laid().discharge(), engine);
+                    }
+                }));
         return engines;
     }
 
@@ -138,8 +141,8 @@ public final class KitAcceptance {
             for (String pair : record.correlation().keySet()) {
                 List<String> path = List.of("evidence", old, "correlation", pair);
                 int slash = pair.indexOf('/');
-                boolean stale = replaced.contains(pair.substring(0, slash))
-                        || replaced.contains(pair.substring(slash + 1));
+                boolean stale =
+                        replaced.contains(pair.substring(0, slash)) || replaced.contains(pair.substring(slash + 1));
                 if (stale && !old.equals(night)) {
                     changes.add(new KitChange.Remove(path));
                 }
@@ -151,9 +154,11 @@ public final class KitAcceptance {
         Calibration calibration = report.calibration();
         Map<String, Object> entry = new LinkedHashMap<>();
         report.date().ifPresent(date -> entry.put("date", date.toString()));
-        entry.put(
-                "readings", (int) calibration.readings().stream().filter(Judged::used).count());
-        longest().ifPresent(length -> entry.put("longest", new Written(before.kit().units()).length(length)));
+        entry.put("readings", (int)
+                calibration.readings().stream().filter(Judged::used).count());
+        longest()
+                .ifPresent(
+                        length -> entry.put("longest", new Written(before.kit().units()).length(length)));
         Map<String, Object> correlations = new LinkedHashMap<>();
         for (String hose : terms.hoses().keySet()) {
             for (String discharge : terms.discharges().keySet()) {

@@ -179,6 +179,11 @@ final class KitTree {
         if (!night.correlation().isEmpty()) {
             map.put("correlation", new LinkedHashMap<String, Object>(night.correlation()));
         }
+        if (!night.flow().isEmpty()) {
+            Map<String, Object> flows = new LinkedHashMap<>();
+            night.flow().forEach((nozzle, factor) -> flows.put(nozzle, written.known(factor)));
+            map.put("flow", flows);
+        }
         return map;
     }
 }

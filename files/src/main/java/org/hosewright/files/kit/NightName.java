@@ -21,7 +21,8 @@ final class NightName {
     }
 
     private static String id(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
         String begun = plain.matches("[a-z].*") ? plain : plain.isEmpty() ? "night" : "night-" + plain;
         return cut(begun, LONGEST);
     }

@@ -108,7 +108,7 @@ final class NozzleReader {
         map.only(all);
     }
 
-    private static Known<Ratio> factor(YamlValue value) {
+    static Known<Ratio> factor(YamlValue value) {
         String allowed = "the true flow as a share of the rated one, as in '102 ± 1.5 %'";
         var read = value.read(allowed, text -> QuantityText.known(Kind.RATIO, text));
         Ratio share = (Ratio) read.value();

@@ -30,9 +30,7 @@ final class DrillFields {
 
     Map<String, Object> map() {
         Calibration night = report.calibration();
-        Fields fields = new Fields(units)
-                .put("name", report.name())
-                .put("units", units.word());
+        Fields fields = new Fields(units).put("name", report.name()).put("units", units.word());
         report.date().ifPresent(date -> fields.put("date", date.toString()));
         fields.putEach("hoses", "loss", night.terms().hoses())
                 .putEach("discharges", "loss", night.terms().discharges())
@@ -41,9 +39,12 @@ final class DrillFields {
                 .putEach("gauges", "offset", night.terms().gauges())
                 .put("residual", night.residual())
                 .putAll("readings", night.readings().stream().map(this::reading).toList())
-                .putAll("withheld", night.withheld().stream().map(DrillFields::withheld).toList());
+                .putAll(
+                        "withheld",
+                        night.withheld().stream().map(DrillFields::withheld).toList());
         night.nextReading().ifPresent(next -> fields.put("nextReading", next(next)));
-        return fields.putAll("needed", report.needed().stream().map(this::needed).toList())
+        return fields.putAll(
+                        "needed", report.needed().stream().map(this::needed).toList())
                 .putAll("rule", report.rule().stream().map(this::rule).toList())
                 .putAll("book", report.book().stream().map(this::rule).toList())
                 .putAll("workings", workings(report.workings()))
@@ -66,7 +67,9 @@ final class DrillFields {
                 .map(working -> {
                     Map<String, Object> map = new LinkedHashMap<>();
                     map.put("title", working.title());
-                    map.put("steps", working.steps().stream().map(DrillFields::step).toList());
+                    map.put(
+                            "steps",
+                            working.steps().stream().map(DrillFields::step).toList());
                     return map;
                 })
                 .toList();

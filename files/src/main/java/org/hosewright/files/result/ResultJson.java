@@ -45,11 +45,11 @@ public final class ResultJson {
         UnitSystem units = report.kit().units();
         Map<String, Object> packages = new LinkedHashMap<>();
         report.packages().forEach(reach -> packages.put(reach.hosePackage().id(), pack(reach, units)));
-        Fields fields = new Fields(units)
-                .put("units", units.word())
-                .put("rise", report.rise());
+        Fields fields = new Fields(units).put("units", units.word()).put("rise", report.rise());
         report.ceiling().ifPresent(ceiling -> fields.put("ceiling", ceiling));
-        return write(fields.put("packages", packages).put("assumed", report.assumed()).map());
+        return write(fields.put("packages", packages)
+                .put("assumed", report.assumed())
+                .map());
     }
 
     /** Any object as one JSON document, with the settings that every document here has. */

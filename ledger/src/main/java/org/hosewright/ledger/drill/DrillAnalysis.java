@@ -34,7 +34,7 @@ public final class DrillAnalysis {
         Calibration calibration = Calibration.of(night);
         List<TestedLine> lines = TestedLines.of(night, calibration);
         Deliveries deliveries = new Deliveries(kit, calibration);
-        return new DrillReport(
+        DrillReport report = new DrillReport(
                 name,
                 date,
                 kit,
@@ -44,9 +44,10 @@ public final class DrillAnalysis {
                 deliveries.needed(lines),
                 deliveries.rule(lines),
                 deliveries.book(lines),
-                NightWorkings.of(kit, calibration, lines),
+                List.of(),
                 cautions(calibration),
                 assumed(calibration, deliveries));
+        return report.withWorkings(NightWorkings.of(report));
     }
 
     private static List<String> cautions(Calibration calibration) {

@@ -45,4 +45,9 @@ public record DrillReport(
         cautions = List.copyOf(cautions);
         assumed = List.copyOf(assumed);
     }
+
+    DrillReport withWorkings(List<Working> workings) {
+        return new DrillReport(
+                name, date, kit, night, calibration, lines, needed, rule, book, workings, cautions, assumed);
+    }
 }

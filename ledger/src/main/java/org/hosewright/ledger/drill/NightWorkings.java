@@ -1,16 +1,95 @@
 package org.hosewright.ledger.drill;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import org.hosewright.evidence.calibration.Calibration;
+import java.util.Optional;
+import java.util.Set;
+import org.hosewright.hydraulics.equipment.Discharge;
+import org.hosewright.hydraulics.equipment.Stretch;
+import org.hosewright.hydraulics.line.Ask;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineSolver;
+import org.hosewright.hydraulics.line.LineState;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
+import org.hosewright.hydraulics.working.FlowWorking;
+import org.hosewright.hydraulics.working.LossWorking;
+import org.hosewright.hydraulics.working.PumpWorking;
+import org.hosewright.hydraulics.working.ReactionWorking;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitLines;
 
-/** The hand calculations of a night's headline numbers. */
+/** The hand calculations of a night's headline numbers, from the kit as it would be with the night taken over. */
 final class NightWorkings {
-    private NightWorkings() {}
+    private final Kit kit;
+    private final UnitSystem units;
+    private final QuantityShown shown;
+    private final List<Working> workings = new ArrayList<>();
+    private final Set<String> lossesShown = new LinkedHashSet<>();
 
-    static List<Working> of(Kit kit, Calibration calibration, List<TestedLine> lines) {
-        return new ArrayList<>();
+    private NightWorkings(Kit kit) {
+        this.kit = kit;
+        this.units = kit.units();
+        this.shown = QuantityShown.of(units);
+    }
+
+    /** The workings of a report, those of numbers that it withholds left out. */
+    static List<Working> of(DrillReport report) {
+        NightWorkings all = new NightWorkings(Acceptance.of(report));
+        for (TestedLine tested : report.lines()) {
+            boolean told = report.needed().stream().anyMatch(row -> row.line().equals(tested));
+            if (told) {
+                all.losses(report, tested);
+                tested.chains().forEach(chain -> all.pressures(report, tested, chain));
+            }
+        }
+        return List.copyOf(all.workings);
+    }
+
+    private void losses(DrillReport report, TestedLine tested) {
+        Line line = line(tested, tested.chains().get(tested.chains().size() - 1));
+        LineState state = LineSolver.atTip(line, line.tip().at());
+        boolean hoses =
+                tested.hoses().stream().allMatch(report.calibration().terms().hoses()::containsKey);
+        if (hoses && lossesShown.addAll(tested.hoses())) {
+            workings.add(LossWorking.ofHose(line, state.flow(), units));
+        }
+        if (report.calibration().terms().discharges().containsKey(tested.discharge())
+                && lossesShown.add(tested.discharge())) {
+            workings.add(LossWorking.ofPiping(line, state.flow(), units));
+        }
+    }
+
+    private void pressures(DrillReport report, TestedLine tested, List<Stretch> chain) {
+        Line line = line(tested, chain);
+        String where = " at " + shown.text(line.length()) + ", level";
+        Pressure wanted = line.tip().at();
+        workings.add(named("Needed pump pressure" + where, PumpWorking.of(line, new Ask.AtTip(wanted), units)));
+        Optional<RuleRow> rule = report.rule().stream()
+                .filter(row -> row.line().equals(tested) && row.length().equals(line.length()))
+                .findFirst();
+        rule.ifPresent(row -> {
+            workings.add(named("What the rule delivers" + where, FlowWorking.of(line, row.rulePump(), units)));
+            LineState state = LineSolver.atPump(line, row.rulePump());
+            workings.add(named("Reaction at the rule's pressure" + where, ReactionWorking.of(line, state, units)));
+        });
+    }
+
+    private static Working named(String title, Working working) {
+        return new Working(title, working.steps());
+    }
+
+    private Line line(TestedLine tested, List<Stretch> chain) {
+        Discharge discharge = KitLines.findDischarge(kit, tested.discharge())
+                .orElse(new Discharge(tested.discharge(), Optional.empty(), Optional.empty()));
+        return new Line(
+                discharge,
+                KitLines.runs(kit, chain, new Length(0)),
+                KitLines.nozzle(kit, tested.nozzle()),
+                tested.setting());
     }
 }

@@ -12,12 +12,13 @@ import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.Run;
+import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.ledger.kit.EngineRecord;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.kit.NozzleRecord;
 
 /** Turns the kit's names into lines that can be solved. */
 public final class KitLines {
@@ -52,9 +53,17 @@ public final class KitLines {
         return record.hose();
     }
 
+    /** The nozzle of a name, with what the last night believed of its flow where it has no measured factor itself. */
     public static Nozzle nozzle(Kit kit, String id) {
-        NozzleRecord record = get(kit.nozzles(), id, "nozzle");
-        return record.nozzle();
+        Nozzle nozzle = get(kit.nozzles(), id, "nozzle").nozzle();
+        if (nozzle.flow().isPresent()) {
+            return nozzle;
+        }
+        Optional<Known<Ratio>> believed = kit.evidence().values().stream()
+                .map(night -> night.flow().get(id))
+                .filter(Objects::nonNull)
+                .reduce((earlier, later) -> later);
+        return new Nozzle(id, nozzle.settings(), nozzle.most(), believed);
     }
 
     /** The discharge of a name on the first engine that has it. */
