@@ -8,11 +8,11 @@ import java.util.Set;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.line.Ask;
+import org.hosewright.hydraulics.line.Duty;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
 import org.hosewright.hydraulics.line.LineState;
 import org.hosewright.hydraulics.quantity.Length;
-import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.working.FlowWorking;
@@ -52,7 +52,7 @@ final class NightWorkings {
 
     private void losses(DrillReport report, TestedLine tested) {
         Line line = line(tested, tested.chains().get(tested.chains().size() - 1));
-        LineState state = LineSolver.atTip(line, line.tip().at());
+        LineState state = LineSolver.solve(line, duty(line));
         boolean hoses =
                 tested.hoses().stream().allMatch(report.calibration().terms().hoses()::containsKey);
         if (hoses && lossesShown.addAll(tested.hoses())) {
@@ -67,8 +67,7 @@ final class NightWorkings {
     private void pressures(DrillReport report, TestedLine tested, List<Stretch> chain) {
         Line line = line(tested, chain);
         String where = " at " + shown.text(line.length()) + ", level";
-        Pressure wanted = line.tip().at();
-        workings.add(named("Needed pump pressure" + where, PumpWorking.of(line, new Ask.AtTip(wanted), units)));
+        workings.add(named("Needed pump pressure" + where, PumpWorking.of(line, duty(line), units)));
         Optional<RuleRow> rule = report.rule().stream()
                 .filter(row -> row.line().equals(tested) && row.length().equals(line.length()))
                 .findFirst();
@@ -77,6 +76,10 @@ final class NightWorkings {
             LineState state = LineSolver.atPump(line, row.rulePump());
             workings.add(named("Reaction at the rule's pressure" + where, ReactionWorking.of(line, state, units)));
         });
+    }
+
+    private static Ask duty(Line line) {
+        return Duty.of(line, Optional.empty()).ask();
     }
 
     private static Working named(String title, Working working) {

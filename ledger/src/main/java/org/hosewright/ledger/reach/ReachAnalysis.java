@@ -15,6 +15,7 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.reach.Reach;
 import org.hosewright.hydraulics.reach.ReachResult;
+import org.hosewright.hydraulics.working.ReachWorking;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.KitBounds;
@@ -53,7 +54,11 @@ public final class ReachAnalysis {
         Bounds bounds = question.ceiling().map(set::withCeiling).orElse(set);
         Line line = KitLines.of(kit, named, new Length(0)).withRise(question.rise());
         ReachResult result = Reach.longest(line, KitErrors.of(kit), bounds);
-        return new PackageReach(named, result, List.of(), cautions(kit, line, result, bounds));
+        return new PackageReach(
+                named,
+                result,
+                List.of(ReachWorking.of(line, bounds, result, kit.units())),
+                cautions(kit, line, result, bounds));
     }
 
     private static List<String> cautions(Kit kit, Line line, ReachResult result, Bounds bounds) {
