@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.drill.DrillHead;
 import org.hosewright.ledger.history.Act;
 
@@ -21,20 +22,37 @@ public final class Demo {
 
     private Demo() {}
 
-    /** Fills an empty record.
+    /** Whether a record is the invented company's: its first kit was the demonstration's. */
+    public static boolean isIn(Ports ports) {
+        return ports.kits()
+                .findRevision(1)
+                .filter(first -> first.why().equals(ACT.why()))
+                .isPresent();
+    }
+
+    /** Fills an empty record; one that was filled before is completed and otherwise left as it stands.
      *
-     * @return true where it was empty
+     * @param where the record's folder or address, for the error
+     * @throws InvalidInput the record is a company's own
      */
-    public static boolean fill(Ports ports) {
-        if (ports.kits().findLatest().isPresent() || !ports.drills().listDrills().isEmpty()) {
-            return false;
+    public static void fill(Ports ports, String where) {
+        boolean night = !ports.drills().listDrills().isEmpty();
+        if (ports.kits().findLatest().isEmpty() && !night) {
+            ports.kits().save(text(KIT), 0, ACT);
         }
-        ports.kits().save(text(KIT), 0, ACT);
-        ReadingsTable table = ReadingsFile.read(text(NIGHT), NIGHT);
-        List<Map<String, String>> rows =
-                table.rows().stream().map(ReadingsTable.Row::cells).toList();
-        ports.drills().create(new DrillHead("Drill night", DATE, table.columns()), rows, ACT);
-        return true;
+        if (!isIn(ports)) {
+            throw new InvalidInput(
+                    "record for the demonstration",
+                    where,
+                    "an empty one; this holds a company's own numbers, which were left as they are",
+                    "");
+        }
+        if (!night) {
+            ReadingsTable table = ReadingsFile.read(text(NIGHT), NIGHT);
+            List<Map<String, String>> rows =
+                    table.rows().stream().map(ReadingsTable.Row::cells).toList();
+            ports.drills().create(new DrillHead("Drill night", DATE, table.columns()), rows, ACT);
+        }
     }
 
     private static String text(String example) {

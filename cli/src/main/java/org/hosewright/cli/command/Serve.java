@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hosewright.cli.record.DataFolder;
-import org.hosewright.cli.record.Demo;
+import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.Ports;
 import org.hosewright.server.ServerConfig;
@@ -48,12 +48,13 @@ public final class Serve implements Callable<Integer> {
         Clock clock = Clock.systemUTC();
         Path folder = new DataFolder(System.getenv()).of(Optional.ofNullable(data), demo);
         try (var store = Store.open(folder, clock)) {
-            if (demo) {
-                Demo.fill(store);
-            }
             var ports = new Ports(store.kits(), store.drills(), store.history());
-            try (var server = HosewrightServer.start(new ServerConfig(port, clock, Demo.isIn(store)), ports)) {
-                tell(server, store);
+            if (demo) {
+                Demo.fill(ports, store.where());
+            }
+            boolean invented = Demo.isIn(ports);
+            try (var server = HosewrightServer.start(new ServerConfig(port, clock, invented), ports)) {
+                tell(server, store.where(), invented);
                 stop.await();
             }
         } finally {
@@ -62,11 +63,11 @@ public final class Serve implements Callable<Integer> {
         return Exit.DONE.status();
     }
 
-    private void tell(HosewrightServer server, Store store) {
+    private void tell(HosewrightServer server, String where, boolean invented) {
         PrintWriter out = spec.commandLine().getOut();
         out.println("Open " + server.address() + " in a browser on this machine.");
-        out.println("The record is kept in " + store.where() + ".");
-        if (Demo.isIn(store)) {
+        out.println("The record is kept in " + where + ".");
+        if (invented) {
             out.println("It is an invented company's, for showing; every sheet says DEMO.");
         }
         out.println("Control-C stops; nothing is lost.");

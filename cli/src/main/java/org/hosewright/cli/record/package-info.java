@@ -1,4 +1,4 @@
-/** Where the company's record lies, and the invented company that the demo shows. */
+/** Where the company's record lies. */
 @NullMarked
 package org.hosewright.cli.record;
 

@@ -31,7 +31,8 @@ final class AnalysisRoutes {
 
     List<Route> list() {
         return List.of(
-                Route.post("/drills/{drill}/row-check", this::checkRow), Route.get("/drills/{drill}/report", this::report));
+                Route.post("/drills/{drill}/row-check", this::checkRow),
+                Route.get("/drills/{drill}/report", this::report));
     }
 
     private void checkRow(Context answer) {

@@ -42,7 +42,9 @@ public final class Api {
     private void company(Context answer) {
         CurrentKit.Read now = kit.get();
         Kit what = now.document().kit();
-        ObjectNode json = Answer.object().put("company", what.company()).put("units", what.units().word());
+        ObjectNode json = Answer.object()
+                .put("company", what.company())
+                .put("units", what.units().word());
         json.put("zone", what.zone()).put("demo", config.demo());
         Answer.json(answer, json.put("kitVersion", now.revision().version()).put("revision", Revision.of(what)));
     }

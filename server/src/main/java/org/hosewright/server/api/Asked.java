@@ -54,7 +54,11 @@ final class Asked {
     Asked only(Set<String> keys) {
         object.fieldNames().forEachRemaining(key -> {
             if (!keys.contains(key)) {
-                throw new InvalidInput("key", key, "one of " + String.join(", ", keys.stream().sorted().toList()), "");
+                throw new InvalidInput(
+                        "key",
+                        key,
+                        "one of " + String.join(", ", keys.stream().sorted().toList()),
+                        "");
             }
         });
         return this;
@@ -113,7 +117,8 @@ final class Asked {
 
     /** Who asks, and why. */
     Act act() {
-        return new Act(findText("who").map(String::strip).orElse(""), findText("why").orElse(""));
+        return new Act(
+                findText("who").map(String::strip).orElse(""), findText("why").orElse(""));
     }
 
     private JsonNode array(String key) {

@@ -21,20 +21,25 @@ final class AskedChanges {
 
     private static DrillChange of(Asked asked) {
         return switch (asked.text("do")) {
-            case "add-row" -> new DrillChange.AddRow(asked.only(Set.of("do", "cells")).cells("cells"));
-            case "edit-row" -> new DrillChange.EditRow(
-                    asked.only(Set.of("do", "row", "version", "cells")).text("row"),
-                    asked.number("version"),
-                    asked.cells("cells"));
+            case "add-row" ->
+                new DrillChange.AddRow(asked.only(Set.of("do", "cells")).cells("cells"));
+            case "edit-row" ->
+                new DrillChange.EditRow(
+                        asked.only(Set.of("do", "row", "version", "cells")).text("row"),
+                        asked.number("version"),
+                        asked.cells("cells"));
             case "remove-row" -> new DrillChange.RemoveRow(row(asked), asked.number("version"));
             case "restore-row" -> new DrillChange.RestoreRow(row(asked), asked.number("version"));
-            case "rule" -> new DrillChange.Rule(
-                    asked.only(Set.of("do", "row", "version", "verdict", "reason")).text("row"),
-                    asked.number("version"),
-                    verdict(asked.text("verdict")),
-                    asked.text("reason"));
-            case "edit-head" -> new DrillChange.EditHead(
-                    head(asked.only(Set.of("do", "seen", "head")).object("seen")), head(asked.object("head")));
+            case "rule" ->
+                new DrillChange.Rule(
+                        asked.only(Set.of("do", "row", "version", "verdict", "reason"))
+                                .text("row"),
+                        asked.number("version"),
+                        verdict(asked.text("verdict")),
+                        asked.text("reason"));
+            case "edit-head" ->
+                new DrillChange.EditHead(
+                        head(asked.only(Set.of("do", "seen", "head")).object("seen")), head(asked.object("head")));
             default -> throw new InvalidInput("change", asked.text("do"), KINDS, "");
         };
     }

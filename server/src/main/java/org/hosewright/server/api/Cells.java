@@ -9,7 +9,8 @@ final class Cells {
     /** True where a row says enough to be a reading; until then it is still being typed. */
     static boolean complete(ReadingsTable.Row row) {
         boolean length = has(row, "length") || cell(row, "hose").matches(".*[+x].*");
-        boolean shown = has(row, "pump") && (has(row, "tip") || has(row, "flow") || cell(row, "setting").equals("shut"));
+        boolean shown = has(row, "pump")
+                && (has(row, "tip") || has(row, "flow") || cell(row, "setting").equals("shut"));
         return length && shown && has(row, "discharge") && has(row, "hose") && has(row, "nozzle");
     }
 

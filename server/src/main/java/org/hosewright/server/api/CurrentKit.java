@@ -26,7 +26,8 @@ final class CurrentKit {
     Optional<Read> find() {
         Optional<KitRevision> latest = kits.findLatest();
         Optional<Read> known = last.get();
-        if (latest.isPresent() && known.map(read -> read.revision().version()).equals(latest.map(KitRevision::version))) {
+        if (latest.isPresent()
+                && known.map(read -> read.revision().version()).equals(latest.map(KitRevision::version))) {
             return known;
         }
         Optional<Read> read = latest.map(CurrentKit::read);

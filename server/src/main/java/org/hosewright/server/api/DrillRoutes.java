@@ -49,8 +49,8 @@ final class DrillRoutes {
 
     private void start(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "name", "date", "columns", "csv", "source"));
-        Optional<ReadingsTable> table =
-                asked.findText("csv").map(csv -> ReadingsFile.read(csv, asked.findText("source").orElse("readings")));
+        Optional<ReadingsTable> table = asked.findText("csv")
+                .map(csv -> ReadingsFile.read(csv, asked.findText("source").orElse("readings")));
         List<String> columns = table.map(ReadingsTable::columns).orElseGet(() -> asked.texts("columns"));
         var head = new DrillHead(asked.text("name").strip(), AskedChanges.date(asked.text("date")), columns);
         List<Map<String, String>> rows = table.stream()

@@ -29,7 +29,9 @@ final class DrillShown {
     private ObjectNode json() {
         ObjectNode json = Answer.object();
         json.put("readings", report.calibration().readings().size());
-        json.put("used", report.calibration().readings().stream().filter(Judged::used).count());
+        json.put(
+                "used",
+                report.calibration().readings().stream().filter(Judged::used).count());
         json.set("headlines", new Headlines(report).json());
         json.set("verdict", new Verdict(report).json());
         ObjectNode judged = json.putObject("judged");
@@ -62,7 +64,8 @@ final class DrillShown {
     }
 
     private String withAndWithout(NeededRow row, String reading) {
-        return "Needed at " + shown.text(row.length()) + ", level: " + shown.text(row.pump().value())
+        return "Needed at " + shown.text(row.length()) + ", level: "
+                + shown.text(row.pump().value())
                 + " without it, "
                 + row.ifUsed().entrySet().stream()
                         .filter(entry -> entry.getKey().equals(reading))
@@ -99,12 +102,13 @@ final class DrillShown {
         ArrayNode all = Answer.array();
         for (Working working : workings) {
             ArrayNode steps = all.addObject().put("title", working.title()).putArray("steps");
-            working.steps().forEach(step -> steps.addObject()
-                    .put("says", step.says())
-                    .put("formula", step.formula())
-                    .put("numbers", step.numbers())
-                    .put("result", step.result())
-                    .put("source", step.source()));
+            working.steps()
+                    .forEach(step -> steps.addObject()
+                            .put("says", step.says())
+                            .put("formula", step.formula())
+                            .put("numbers", step.numbers())
+                            .put("result", step.result())
+                            .put("source", step.source()));
         }
         return all;
     }

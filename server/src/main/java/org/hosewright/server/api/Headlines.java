@@ -24,18 +24,26 @@ final class Headlines {
     }
 
     ArrayNode json() {
-        terms.hoses().forEach((id, loss) -> line(id, true).ifPresent(line -> add(
-                id,
-                "hose loss of " + id,
-                shown.hoseLossAt(loss, wanted(line)),
-                "tested to " + shown.text(line.longest()))));
-        terms.discharges().forEach((id, loss) -> line(id, false)
-                .ifPresent(line -> add(id, "piping of " + id, shown.pointLossAt(loss, wanted(line)), "")));
-        terms.meters().forEach((id, factor) -> add(id, id + " reads " + side(factor, "high", "low"), shown.change(factor), ""));
-        terms.nozzles().forEach((id, factor) -> add(
-                id, id + " flows " + side(factor, "more", "less") + " than rated", shown.change(factor), ""));
-        report.calibration().residual().ifPresent(scatter -> add(
-                "scatter", "scatter of the readings about these numbers", shown.text(scatter.value()), ""));
+        terms.hoses()
+                .forEach((id, loss) -> line(id, true)
+                        .ifPresent(line -> add(
+                                id,
+                                "hose loss of " + id,
+                                shown.hoseLossAt(loss, wanted(line)),
+                                "tested to " + shown.text(line.longest()))));
+        terms.discharges()
+                .forEach((id, loss) -> line(id, false)
+                        .ifPresent(line -> add(id, "piping of " + id, shown.pointLossAt(loss, wanted(line)), "")));
+        terms.meters()
+                .forEach((id, factor) ->
+                        add(id, id + " reads " + side(factor, "high", "low"), shown.change(factor), ""));
+        terms.nozzles()
+                .forEach((id, factor) -> add(
+                        id, id + " flows " + side(factor, "more", "less") + " than rated", shown.change(factor), ""));
+        report.calibration()
+                .residual()
+                .ifPresent(scatter ->
+                        add("scatter", "scatter of the readings about these numbers", shown.text(scatter.value()), ""));
         return json;
     }
 
@@ -50,12 +58,18 @@ final class Headlines {
     /** The first line flown with a hose, or from a discharge. */
     private Optional<TestedLine> line(String id, boolean hose) {
         return report.lines().stream()
-                .filter(line -> hose ? line.hoses().contains(id) : line.discharge().equals(id))
+                .filter(line ->
+                        hose ? line.hoses().contains(id) : line.discharge().equals(id))
                 .findFirst();
     }
 
     /** The flow that a line's nozzle is meant for. */
     private Flow wanted(TestedLine line) {
-        return report.night().gear().nozzles().get(line.nozzle()).rated(line.setting()).flowAt();
+        return report.night()
+                .gear()
+                .nozzles()
+                .get(line.nozzle())
+                .rated(line.setting())
+                .flowAt();
     }
 }

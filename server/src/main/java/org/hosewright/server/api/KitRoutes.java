@@ -32,14 +32,15 @@ final class KitRoutes {
 
     private void replace(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "text", "basedOn", "source"));
-        var document = KitDocument.of(
-                asked.text("text"), asked.findText("source").orElse("kit"));
+        var document =
+                KitDocument.of(asked.text("text"), asked.findText("source").orElse("kit"));
         save(answer, document, asked.number("basedOn"), asked.act());
     }
 
     private void edit(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "edits", "basedOn"));
-        List<KitChange> edits = asked.objects("edits").stream().map(KitRoutes::change).toList();
+        List<KitChange> edits =
+                asked.objects("edits").stream().map(KitRoutes::change).toList();
         save(answer, current.get().document().with(edits), asked.number("basedOn"), asked.act());
     }
 
@@ -79,6 +80,7 @@ final class KitRoutes {
     }
 
     private void writeOut(Context answer) {
-        Answer.file(answer, "kit.yaml", "application/yaml", current.get().revision().text());
+        Answer.file(
+                answer, "kit.yaml", "application/yaml", current.get().revision().text());
     }
 }

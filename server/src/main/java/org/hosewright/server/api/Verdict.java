@@ -35,7 +35,11 @@ final class Verdict {
     }
 
     private void judge(RuleRow row, RuleOfThumb rule) {
-        Tip tip = report.night().gear().nozzles().get(row.line().nozzle()).rated(row.line().setting());
+        Tip tip = report.night()
+                .gear()
+                .nozzles()
+                .get(row.line().nozzle())
+                .rated(row.line().setting());
         String wanted = shown.text(tip.flowAt());
         String given = shown.text(row.flow().value());
         say("At " + shown.text(row.length()) + " the present rule, " + shown.text(rule.tip()) + " and "
@@ -43,7 +47,8 @@ final class Verdict {
                 + " and gives ");
         boolean differs = !given.equals(wanted);
         mark(differs ? given + " where " + wanted + " is wanted" : "the " + given + " that are wanted");
-        say(": " + shown.text(row.tip()) + " at the tip, reaction " + shown.text(row.reaction()) + ". Needed there, level: ");
+        say(": " + shown.text(row.tip()) + " at the tip, reaction " + shown.text(row.reaction())
+                + ". Needed there, level: ");
         mark(shown.withBand(row.neededPump()));
         say(".");
     }

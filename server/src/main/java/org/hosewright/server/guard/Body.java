@@ -27,7 +27,10 @@ public final class Body {
             if (bytes.length > MOST_BYTES) {
                 throw tooLong();
             }
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new Refusal(400, "Not text", "The file is not UTF-8 text; save it as CSV or YAML in UTF-8.");
         } catch (IOException e) {
@@ -36,6 +39,7 @@ public final class Body {
     }
 
     private static Refusal tooLong() {
-        return new Refusal(413, "Too long", "The file is longer than 2 MB; a night's readings or a kit are far shorter.");
+        return new Refusal(
+                413, "Too long", "The file is longer than 2 MB; a night's readings or a kit are far shorter.");
     }
 }

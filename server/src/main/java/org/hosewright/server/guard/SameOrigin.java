@@ -33,9 +33,7 @@ public final class SameOrigin {
         String plain = type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
         if (!plain.equals(TYPE)) {
             throw new Refusal(
-                    415,
-                    "Unknown kind of content",
-                    "The content must be " + TYPE + "; it says '" + plain + "'.");
+                    415, "Unknown kind of content", "The content must be " + TYPE + "; it says '" + plain + "'.");
         }
     }
 }

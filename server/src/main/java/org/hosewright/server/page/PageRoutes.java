@@ -25,7 +25,9 @@ public final class PageRoutes {
         server.router.mount(routes -> {
             for (Page page : Page.ALL) {
                 byte[] html = shell.html(page).getBytes(StandardCharsets.UTF_8);
-                routes.get(page.path(), answer -> answer.contentType("text/html; charset=utf-8").result(html));
+                routes.get(
+                        page.path(),
+                        answer -> answer.contentType("text/html; charset=utf-8").result(html));
             }
             routes.get("/files/{edition}/<path>", this::sendFile);
         });
@@ -36,7 +38,9 @@ public final class PageRoutes {
         if (!answer.pathParam("edition").equals(files.edition())) {
             throw unknown();
         }
-        answer.header("Cache-Control", FOR_EVER).header("Vary", "Accept-Encoding").contentType(file.type());
+        answer.header("Cache-Control", FOR_EVER)
+                .header("Vary", "Accept-Encoding")
+                .contentType(file.type());
         String accepted = answer.header("Accept-Encoding");
         if (accepted != null && accepted.contains("gzip")) {
             answer.header("Content-Encoding", "gzip").result(file.gzipped());
