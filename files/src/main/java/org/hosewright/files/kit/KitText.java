@@ -26,6 +26,11 @@ public final class KitText {
         return text.toString();
     }
 
+    /** A kit as plain keys and values in the order of the open format: texts, numbers, and maps of such. */
+    public static Map<String, Object> entries(Kit kit) {
+        return KitTree.of(kit);
+    }
+
     private static boolean isSection(Map<?, ?> map) {
         return map.values().stream().allMatch(Map.class::isInstance) && !map.containsKey("reaction");
     }

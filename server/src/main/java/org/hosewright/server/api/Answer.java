@@ -1,5 +1,7 @@
 package org.hosewright.server.api;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -8,7 +10,14 @@ import java.nio.charset.StandardCharsets;
 
 /** Small ways to answer. */
 final class Answer {
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
     private Answer() {}
+
+    /** Plain maps, texts and numbers as JSON. */
+    static JsonNode tree(Object plain) {
+        return JSON.valueToTree(plain);
+    }
 
     static ObjectNode object() {
         return JsonNodeFactory.instance.objectNode();

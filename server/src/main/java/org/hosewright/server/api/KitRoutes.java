@@ -1,10 +1,12 @@
 package org.hosewright.server.api;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
 import org.hosewright.files.kit.KitChange;
 import org.hosewright.files.kit.KitDocument;
+import org.hosewright.files.kit.KitText;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.kit.KitRevision;
@@ -76,7 +78,11 @@ final class KitRoutes {
     }
 
     private static void send(Context answer, KitRevision revision) {
-        Answer.json(answer, RecordJson.kit(revision));
+        var document = KitDocument.of(revision.text(), "kit");
+        ObjectNode json = RecordJson.kit(revision);
+        json.set("entries", Answer.tree(KitText.entries(document.kit())));
+        document.assumed().forEach(json.putArray("assumed")::add);
+        Answer.json(answer, json);
     }
 
     private void writeOut(Context answer) {
