@@ -113,6 +113,7 @@ class Drill extends Part {
 
   /** @param {Night} night @param {any} shown */
   about(night, shown) {
+    /** @type {Summary[]} */
     const nights = this.nights ?? [];
     const count = shown ? `${counted(shown.readings, 'reading')}, ${shown.used === shown.readings ? 'all' : counted(shown.used, 'reading').split(' ')[0]} used` : 'no reading yet';
     return html`<div class="about"><p class="sub">${night.name}, ${day(night.date)}: ${count}.

@@ -23,6 +23,13 @@ export class Night extends EventTarget {
     /** @type {'saved' | 'saving' | 'kept'} */
     this.state = 'saved';
     this.sending = false;
+    this.version = 0;
+    this.name = '';
+    this.date = '';
+    /** @type {string[]} */
+    this.columns = [];
+    /** @type {StoredRow[]} */
+    this.removed = [];
     this.adopt(record);
     this.takeKept();
     this.ensureBlank();
@@ -42,10 +49,8 @@ export class Night extends EventTarget {
     this.version = record.version;
     this.name = record.name;
     this.date = record.date;
-    /** @type {string[]} */
     this.columns = record.columns;
     this.accepted = record.accepted;
-    /** @type {StoredRow[]} */
     this.removed = record.rows.filter((/** @type {StoredRow} */ row) => row.removed);
     const known = this.rows.filter((row) => row.id);
     const waiting = this.rows.filter((row) => !row.id);

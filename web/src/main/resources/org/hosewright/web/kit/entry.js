@@ -82,7 +82,10 @@ class Entry extends Part {
   addPart(key) {
     const input = /** @type {HTMLInputElement} */ (this.querySelector('[name=part]'));
     const name = input.value.trim();
-    if (!name) return input.focus();
+    if (!name) {
+      input.focus();
+      return;
+    }
     this.typed = { ...this.typed, [`${key}.${name}.${key === 'discharges' ? 'size' : 'kind'}`]: key === 'discharges' ? '' : 'smooth-bore' };
     input.value = '';
   }
