@@ -11,8 +11,9 @@ import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
-import org.hosewright.hydraulics.quantity.Numbers;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.QuantityText;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.HoseRecord;
 
 /** Hoses in laying order as people write them: {@code 4 x attack-175 + 200 ft leader-3}. */
@@ -50,7 +51,7 @@ public final class Chain {
     public static Hose getHose(String id, Map<String, HoseRecord> hoses) {
         HoseRecord found = hoses.get(id);
         if (found == null) {
-            throw new InvalidInput("a hose that the kit does not have", id, known(id, hoses.keySet()), "");
+            throw new InvalidInput("hose", id, known(id, hoses.keySet()), "");
         }
         return found.hose();
     }
@@ -68,12 +69,17 @@ public final class Chain {
     public static Length checked(Length length, Hose hose, String written) {
         double section_m = hose.section().metres();
         if (length.metres() < section_m * (1 - 1e-9)) {
-            String allowed = "a length of at least one section of " + hose.id() + " (" + Numbers.plain(section_m)
-                    + " m, " + Numbers.plain(hose.section().feet()) + " ft), or '" + "4 x " + hose.id()
+            String allowed = "at least one section of " + hose.id() + ", " + section(hose) + ", or '" + "4 x " + hose.id()
                     + "' to count sections";
             throw new InvalidInput("length of " + hose.id(), written, allowed, "");
         }
         return length;
+    }
+
+    private static String section(Hose hose) {
+        double feet = hose.section().feet();
+        boolean inFeet = Math.abs(feet - Math.rint(feet)) < 1e-6;
+        return QuantityShown.of(inFeet ? UnitSystem.US : UnitSystem.SI).text(hose.section());
     }
 
     private static Stretch stretch(String part, String whole, Map<String, HoseRecord> hoses) {

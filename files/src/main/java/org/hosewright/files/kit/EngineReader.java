@@ -53,7 +53,7 @@ final class EngineReader {
                                 .flatMap(engine -> engine.find("gauge"))
                                 .orElseThrow();
                         throw value.refused(
-                                "a pressure gauge that the kit does not have",
+                                "gauge",
                                 Chain.known(gauge, InstrumentReader.gauges(kit)));
                     }
                 }));

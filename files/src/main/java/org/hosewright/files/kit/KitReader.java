@@ -20,6 +20,7 @@ import org.hosewright.ledger.kit.RuleOfThumb;
 
 /** The strict reader of a kit file. */
 final class KitReader {
+    private static final String FORMAT = "1, the format that this program reads";
     private static final int MOST_CREW = 20;
 
     private final YamlMap file;
@@ -52,7 +53,10 @@ final class KitReader {
                 "packages",
                 "rule",
                 "evidence");
-        Quantities.whole(file.get("format", "1, the format that this program reads"), "format", 1, 1);
+        YamlValue format = file.get("format", FORMAT);
+        if (!format.text(FORMAT).equals("1")) {
+            throw format.refused("format", FORMAT);
+        }
         Kit bare = new Kit(
                 file.get("company", "the company's name").text("the company's name"),
                 zone(file.get("zone", "a time zone such as America/New_York")),

@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.equipment.Tip;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Kind;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
@@ -53,7 +54,8 @@ final class NozzleReader {
         YamlValue settings = map.get("settings", "a tip for each setting, by name");
         Map<String, Tip> tips = settings.map().byId("a setting", (name, value) -> {
             if (name.equals(SHUT)) {
-                throw value.refused("a setting named shut", "another name: 'shut' marks a static reading");
+                throw new InvalidInput(
+                        "a setting's name", name, "another name: it marks a static reading", value.place().text());
             }
             return tip(value.map(), false);
         });

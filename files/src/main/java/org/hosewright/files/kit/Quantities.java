@@ -47,14 +47,19 @@ public final class Quantities {
 
     /** A quantity above 0. */
     public static Quantity positive(Kind kind, YamlValue value) {
-        Quantity quantity = value.read(kind.inWords(), text -> QuantityText.parse(kind, text));
-        if (!(quantity.si() > 0)) {
-            throw value.refused(kind.word(), kind.inWords() + ", above 0");
-        }
-        return quantity;
+        String allowed = kind.inWords() + ", above 0";
+        return value.read(kind.inWords(), text -> {
+            boolean negative = text.startsWith("-") || text.startsWith("\u2212");
+            Quantity quantity = negative ? kind.ofSi(0) : QuantityText.parse(kind, text);
+            if (!(quantity.si() > 0)) {
+                throw new InvalidInput(kind.word(), text, allowed, "");
+            }
+            return quantity;
+        });
     }
 
     public static Known<HoseLoss> hoseLoss(YamlValue value) {
+        refuseBare(value, "hose loss", HOSE_LOSS);
         Known<HoseLoss> loss = value.read(HOSE_LOSS, QuantityText::hoseLoss);
         if (!(loss.value().r() > 0)) {
             throw value.refused("hose loss", HOSE_LOSS + ", above 0");
@@ -64,7 +69,14 @@ public final class Quantities {
 
     /** A loss that may be 0. */
     public static Known<PointLoss> pointLoss(YamlValue value) {
+        refuseBare(value, "loss", POINT_LOSS);
         return value.read(POINT_LOSS, QuantityText::pointLoss);
+    }
+
+    private static void refuseBare(YamlValue value, String what, String allowed) {
+        if (value.text(allowed).matches("[-+0-9.]+")) {
+            throw value.refused(what, allowed);
+        }
     }
 
     /** A day, as in 2026-05-12. */

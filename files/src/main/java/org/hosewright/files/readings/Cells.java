@@ -49,14 +49,12 @@ final class Cells {
     }
 
     Optional<Pressure> pressure(Column column) {
-        Optional<Pressure> pressure = quantity(column).map(quantity -> (Pressure) quantity);
-        if (pressure.isPresent() && pressure.get().pascals() < 0) {
-            throw refused(column, column.word() + " pressure", "0 or more");
-        }
-        return pressure;
+        refuseNegative(column, column.word() + " pressure");
+        return quantity(column).map(quantity -> (Pressure) quantity);
     }
 
     Optional<Flow> flow() {
+        refuseNegative(Column.FLOW, "flow");
         return quantity(Column.FLOW).map(quantity -> (Flow) quantity);
     }
 
@@ -85,6 +83,13 @@ final class Cells {
             refuseWords(column, number, unit);
             return read(column, number, all -> QuantityText.parse(unit, all));
         });
+    }
+
+    private void refuseNegative(Column column, String what) {
+        String text = find(column).orElse("");
+        if (text.startsWith("-") || text.startsWith("\u2212")) {
+            throw refused(column, what, "0 or more");
+        }
     }
 
     private void refuseWords(Column column, String number, Unit unit) {

@@ -41,9 +41,7 @@ final class Instruments {
                     .map(Map.Entry::getKey)
                     .toList();
             if (!names.contains(name)) {
-                boolean there = kit.instruments().containsKey(name);
-                String wrong = there ? what : what + " that the kit does not have";
-                throw cells.refused(column, wrong, Chain.known(name, names));
+                throw cells.refused(column, what, Chain.known(name, names));
             }
         });
         return id;

@@ -25,7 +25,7 @@ final class Outlets {
                 .toList();
         if (having.isEmpty()) {
             throw cells.refused(
-                    Column.DISCHARGE, "a discharge that the kit does not have", Chain.known(discharge, names(kit)));
+                    Column.DISCHARGE, "discharge", Chain.known(discharge, names(kit)));
         }
         Optional<String> named = cells.find(Column.ENGINE);
         if (named.isPresent() && !having.contains(named.get())) {

@@ -32,10 +32,10 @@ public final class ReadingsFile {
     public static ReadingsTable read(String csv, String source) {
         String text = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
         refuseSeparator(text, source);
+        long line = 1;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), CSVFormat.RFC4180)) {
             List<String> columns = List.of();
             List<ReadingsTable.Row> rows = new ArrayList<>();
-            long line = 1;
             for (CSVRecord record : parser) {
                 if (!isBlank(record)) {
                     if (columns.isEmpty()) {
@@ -52,7 +52,7 @@ public final class ReadingsFile {
             }
             return new ReadingsTable(columns, rows);
         } catch (UncheckedIOException | IOException | IllegalStateException e) {
-            throw new InvalidInput("quotes", "\"", "each quoted cell closed, quotes within it doubled", source);
+            throw new InvalidInput("quotes", "\"", "each quoted cell closed, quotes within it doubled", source + ", line " + line);
         }
     }
 

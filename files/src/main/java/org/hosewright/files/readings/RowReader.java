@@ -96,7 +96,7 @@ final class RowReader {
         if (record == null) {
             throw cells.refused(
                     Column.NOZZLE,
-                    "a nozzle that the kit does not have",
+                    "nozzle",
                     Chain.known(id, kit.nozzles().keySet()));
         }
         return record.nozzle();
@@ -125,7 +125,7 @@ final class RowReader {
             throw cells.refused(Column.TIP, "tip pressure of an open nozzle", "above 0, or 'shut' under setting");
         }
         if (tip.isEmpty() && flow.isEmpty()) {
-            throw cells.refused(Column.TIP, "tip pressure and flow", "at least one of the two");
+            throw cells.refused(Column.TIP, "tip pressure or flow", "at least one of the two");
         }
         Pressure read =
                 pump.orElseThrow(() -> cells.refused(Column.PUMP, "pump pressure", "what the pump gauge showed"));

@@ -76,11 +76,20 @@ final class EntryText {
             return spliced(start, end, "");
         }
         int before = end(parent.getValue().get(place - 1));
-        int comma = text.indexOf(',', before);
-        while (start > before && Character.isWhitespace(text.charAt(start - 1)) && start - 1 > comma) {
+        int comma = comma(before);
+        while (start - 1 > comma && (text.charAt(start - 1) == ' ' || text.charAt(start - 1) == '\t')) {
             start--;
         }
         return text.substring(0, comma) + text.substring(comma + 1, start) + text.substring(end);
+    }
+
+    /** The comma behind an entry within braces; one in a comment is none. */
+    private int comma(int from) {
+        int at = from;
+        while (text.charAt(at) != ',') {
+            at = text.charAt(at) == '#' ? lineEnd(at) : at + 1;
+        }
+        return at;
     }
 
     private int end(NodeTuple tuple) {

@@ -75,7 +75,7 @@ public final class YamlMap {
         for (var entry : entries.entrySet()) {
             if (!known.contains(entry.getKey()) && !entry.getKey().startsWith("x-")) {
                 String where = entry.getValue().place().text();
-                throw new InvalidInput("an unknown key", entry.getKey(), nearestFirst(entry.getKey(), known), where);
+                throw new InvalidInput("a key here", entry.getKey(), nearestFirst(entry.getKey(), known), where);
             }
         }
     }
