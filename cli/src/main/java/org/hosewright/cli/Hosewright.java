@@ -2,7 +2,9 @@ package org.hosewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.hosewright.cli.command.Drill;
 import org.hosewright.cli.command.Exit;
+import org.hosewright.cli.command.Reach;
 import org.hosewright.cli.command.Serve;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,7 +17,7 @@ import picocli.CommandLine.Spec;
         name = "hosewright",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {Serve.class},
+        subcommands = {Serve.class, Drill.class, Reach.class},
         description = "Measured hose, honest numbers, and the cards a pump operator can trust.")
 public final class Hosewright implements Runnable {
     @Spec
