@@ -1,13 +1,15 @@
 package org.hosewright.hydraulics.profile;
 
+import java.util.List;
+
 /** An answer as it is set: the number large, its unit behind it, short lines below. */
 final class AnswerBlock {
-    private static final double UNIT_GAP_em = 0.3;
+    private static final double UNIT_GAP_em = 0.45;
 
     /** From baseline to baseline of the small lines [em]. */
     private static final double LINE_em = 1.25;
 
-    private static final double BELOW_NUMBER_em = 1.35;
+    private static final double BELOW_NUMBER_em = 1.5;
 
     private final Answer answer;
     private final double em;
@@ -15,6 +17,13 @@ final class AnswerBlock {
     AnswerBlock(Answer answer, double em) {
         this.answer = answer;
         this.em = em;
+    }
+
+    /** The same with the short lines in one. */
+    AnswerBlock inOneLine() {
+        String line = String.join(" \u00b7 ", answer.beside());
+        return new AnswerBlock(
+                new Answer(answer.number(), answer.unit(), line.isEmpty() ? List.of() : List.of(line)), em);
     }
 
     double width() {
@@ -48,7 +57,7 @@ final class AnswerBlock {
      */
     void set(Pen pen, double x, double y, Anchor anchor) {
         boolean start = anchor == Anchor.START;
-        double numberX = start ? x : x - unit();
+        double numberX = start || answer.unit().isEmpty() ? x : x - unit();
         double unitX = start ? x + number() + UNIT_GAP_em * em : x;
         pen.set(new Mark.Text(Role.ANSWER, numberX, y, Pen.LARGE_em * em, anchor, answer.number()));
         pen.set(pen.small(Role.BESIDE, unitX, y, anchor, answer.unit()));

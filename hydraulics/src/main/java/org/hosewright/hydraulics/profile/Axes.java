@@ -15,6 +15,9 @@ final class Axes {
     /** Between the numbers of the length axis at least [em]. */
     private static final double BETWEEN_em = 1.2;
 
+    /** Between a pressure's number and the plot, a dot's room [em]. */
+    private static final double BESIDE_em = 0.6;
+
     private final UnitSystem units;
     private final double em;
 
@@ -41,7 +44,7 @@ final class Axes {
             double y = plot.y(Pressure.of(value, unit));
             pen.stroke(Role.GRID, plot.left(), y, plot.right(), y);
             String text = number(value) + (value == last ? " " + unit.symbol() : "");
-            pen.set(pen.small(Role.AXIS, plot.left() - Layout.GAP_em / 2 * em, y + 0.35 * em, Anchor.END, text));
+            pen.set(pen.small(Role.AXIS, plot.left() - BESIDE_em * em, y + 0.35 * em, Anchor.END, text));
         }
     }
 

@@ -64,6 +64,15 @@ final class Curve {
         return at(before, 0);
     }
 
+    double lastPressure_Pa() {
+        return points.get(points.size() - 1).pressure().pascals();
+    }
+
+    /** Where the last pressure stands, above the plot as it may be. */
+    Point end() {
+        return at(points.get(points.size() - 1), 0);
+    }
+
     private Point at(PressureAt point, double halves) {
         double pressure_Pa = point.pressure().pascals() + halves * point.half().pascals();
         return new Point(plot.x(point.at()), plot.y(new Pressure(pressure_Pa)));

@@ -16,13 +16,19 @@ final class Ground {
     private static final double EARTH_em = 0.7;
 
     private final List<GroundAt> points;
-    private final Layout layout;
+    private final Plot plot;
+    private final double bottom;
     private final double em;
     private final double lowest_m;
     private final double span_m;
 
-    Ground(List<GroundAt> given, Layout layout, double em) {
-        this.layout = layout;
+    /** The ground below a plot.
+     *
+     * @param bottom of its strip, which begins a little below the plot
+     */
+    Ground(List<GroundAt> given, Plot plot, double bottom, double em) {
+        this.plot = plot;
+        this.bottom = bottom;
         this.em = em;
         List<GroundAt> sorted = new ArrayList<>(given);
         sorted.sort(Comparator.comparingDouble(point -> point.at().metres()));
@@ -58,14 +64,14 @@ final class Ground {
     }
 
     Point at(double at_m) {
-        double bottom = layout.groundBottom() - EARTH_em * em;
-        double top = layout.groundTop() + AIR_em * em;
-        double y = bottom - (bottom - top) * (height_m(at_m) - lowest_m) / span_m;
-        return new Point(layout.plot().x(new Length(at_m)), y);
+        double lowest = bottom - EARTH_em * em;
+        double highest = Math.min(lowest, plot.bottom() + (Layout.GAP_em + AIR_em) * em);
+        double y = lowest - (lowest - highest) * (height_m(at_m) - lowest_m) / span_m;
+        return new Point(plot.x(new Length(at_m)), y);
     }
 
     void fill(Pen pen) {
-        double end_m = layout.plot().length().metres();
+        double end_m = plot.length().metres();
         List<Point> outline = new ArrayList<>();
         outline.add(at(0));
         for (GroundAt point : points) {
@@ -74,8 +80,8 @@ final class Ground {
             }
         }
         outline.add(at(end_m));
-        outline.add(new Point(layout.plot().right(), layout.groundBottom()));
-        outline.add(new Point(layout.plot().left(), layout.groundBottom()));
+        outline.add(new Point(plot.right(), bottom));
+        outline.add(new Point(plot.left(), bottom));
         pen.area(Role.GROUND, outline);
     }
 }

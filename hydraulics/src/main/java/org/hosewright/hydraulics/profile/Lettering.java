@@ -6,7 +6,7 @@ package org.hosewright.hydraulics.profile;
  *     up to 8 % wider still keeps apart
  */
 final class Lettering {
-    /** Room for another family. */
+    /** Room for another family; an answer has it in the gap to its unit. */
     private static final double SPARE = 1.08;
 
     private static final int FIRST = 32;
@@ -47,7 +47,7 @@ final class Lettering {
             int index = text.charAt(i) - FIRST;
             sum += index >= 0 && index < table.length ? table[index] : OTHER;
         }
-        return sum / 1000.0 * size * SPARE;
+        return sum / 1000.0 * size * (role == Role.ANSWER ? 1 : SPARE);
     }
 
     /** What a text takes up. */

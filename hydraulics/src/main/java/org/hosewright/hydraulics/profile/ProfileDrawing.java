@@ -13,8 +13,6 @@ final class ProfileDrawing {
     private final Sheet sheet;
     private final Pen pen;
     private final Axes axes;
-    private final AnswerBlock pump;
-    private final AnswerBlock tip;
     private final Layout layout;
     private final Plot plot;
 
@@ -24,10 +22,9 @@ final class ProfileDrawing {
         double em = sheet.type();
         pen = new Pen(em);
         axes = new Axes(profile.units(), em);
-        pump = new AnswerBlock(profile.pump(), em);
-        tip = new AnswerBlock(profile.tip(), em);
+        List<AnswerBlock> ends = List.of(new AnswerBlock(profile.pump(), em), new AnswerBlock(profile.tip(), em));
         Span span = Span.of(profile.pressure(), profile.pins(), profile.limits());
-        layout = Layout.of(sheet, span, profile.length(), axes.width(span), pump, tip);
+        layout = Layout.of(sheet, span, profile.length(), axes.width(span), ends);
         plot = layout.plot();
     }
 
@@ -39,7 +36,7 @@ final class ProfileDrawing {
     }
 
     private void draw() {
-        Ground ground = new Ground(profile.ground(), layout, pen.em());
+        Ground ground = new Ground(profile.ground(), plot, layout.groundBottom(), pen.em());
         Limits.hatch(pen, plot, profile.limits());
         axes.pressures(pen, plot);
         ground.fill(pen);
@@ -48,7 +45,8 @@ final class ProfileDrawing {
         Pins.stick(pen, plot, profile.pins());
         axes.lengths(pen, plot, sheet.height() - Lettering.DESCENT * pen.em(), sheet);
         answers();
-        Names names = new Names(pen, new Box(0, 0, sheet.width(), layout.groundBottom()));
+        double width = plot.right() - plot.left();
+        Names names = new Names(pen, new Box(plot.left(), plot.top(), width, layout.groundBottom() - plot.top()));
         Limits.name(pen, names, plot, profile.limits());
         Pins.name(names, plot, profile.pins());
         Couplings.name(pen, names, plot, ground, profile.hose());
@@ -77,6 +75,8 @@ final class ProfileDrawing {
 
     private void answers() {
         List<PressureAt> line = profile.pressure();
+        AnswerBlock pump = layout.pump();
+        AnswerBlock tip = layout.tip();
         double pumpY = layout.stacked() ? pump.above() : beside(pump, line.get(0));
         double tipY = layout.stacked() ? tip.above() : beside(tip, line.get(line.size() - 1));
         pump.set(pen, 0, pumpY, Anchor.START);

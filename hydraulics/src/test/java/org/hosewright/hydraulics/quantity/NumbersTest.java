@@ -12,7 +12,7 @@ final class NumbersTest {
     private static final long SEED = 20260512;
 
     @Test
-    void fixedAgreesWithDecimalArithmeticOnNumbersAsWritten() {
+    void fixedAndDecimalArithmeticOnNumbersAsWrittenAgree() {
         Random random = new Random(SEED);
         for (int i = 0; i < CASES; i++) {
             int decimals = random.nextInt(7);
@@ -26,7 +26,7 @@ final class NumbersTest {
     }
 
     @Test
-    void fixedIsWithinHalfAUnitForAnyDouble() {
+    void fixedWithinHalfAUnitForAnyDoubleHolds() {
         Random random = new Random(SEED);
         for (int i = 0; i < CASES; i++) {
             int decimals = random.nextInt(7);
@@ -41,7 +41,7 @@ final class NumbersTest {
     }
 
     @Test
-    void toNearestAgreesWithDecimalArithmetic() {
+    void toNearestAndDecimalArithmeticAgree() {
         Random random = new Random(SEED);
         for (int i = 0; i < CASES; i++) {
             BigDecimal written = BigDecimal.valueOf(random.nextInt(200_001) - 100_000L, 1);

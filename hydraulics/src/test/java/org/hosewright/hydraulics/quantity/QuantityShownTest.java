@@ -29,14 +29,14 @@ final class QuantityShownTest {
         "TEMPERATURE, 68 F, 68 F, 20 C",
         "RATIO, 0.5 %, 0.5 %, 0.5 %"
     })
-    void aNumberIsShownAsItIsSaid(Kind kind, String text, String us, String si) {
+    void aNumberIsShownAsItIsSaidHolds(Kind kind, String text, String us, String si) {
         Quantity quantity = QuantityText.parse(kind, text);
         assertThat(QuantityShown.us().text(quantity)).isEqualTo(us);
         assertThat(QuantityShown.si().text(quantity)).isEqualTo(si);
     }
 
     @Test
-    void lossesAreShownAtTheFlowTheyAreFor() {
+    void lossesAreShownAtTheFlowTheyAreForHolds() {
         Known<HoseLoss> loss = Known.of(HoseLoss.ofUs(9.25), HoseLoss.ofUs(0.195));
         assertThat(QuantityShown.us().text(HoseLoss.ofUs(9.19))).isEqualTo("9.19 psi per 100 ft at 100 gpm");
         assertThat(QuantityShown.us().text(HoseLoss.ofUs(0.08))).isEqualTo("0.08 psi per 100 ft at 100 gpm");
@@ -58,13 +58,13 @@ final class QuantityShownTest {
         "3.26, 1.38, 3.3 psi ± 2.7",
         "-0.02, 1, 0.0 psi ± 2.0"
     })
-    void noDigitIsFinerThanIsKnown(double psi, double error, String text) {
+    void noDigitIsFinerThanIsKnownHolds(double psi, double error, String text) {
         assertThat(QuantityShown.us().withBand(Known.of(Pressure.ofPsi(psi), Pressure.ofPsi(error))))
                 .isEqualTo(text);
     }
 
     @Test
-    void aNumberOfUnknownWorthClaimsNone() {
+    void aNumberOfUnknownWorthClaimsNoneHolds() {
         assertThat(QuantityShown.us().withBand(Known.of(Pressure.ofPsi(103.2)))).isEqualTo("103 psi");
     }
 
@@ -77,7 +77,7 @@ final class QuantityShownTest {
     }
 
     @Test
-    void aFactorIsSaidAsAChange() {
+    void aFactorIsSaidAsAChangeHolds() {
         assertThat(QuantityShown.us().change(Known.of(new Ratio(1.06), new Ratio(0.0102))))
                 .isEqualTo("+6.0 % ± 2.0");
         assertThat(QuantityShown.us().change(Known.of(new Ratio(0.97)))).isEqualTo("\u22123.0 %");
@@ -85,7 +85,7 @@ final class QuantityShownTest {
     }
 
     @Test
-    void filesHoldFractionsAndRoundedErrors() {
+    void fractionsAndRoundedErrorsInFilesHold() {
         assertThat(QuantityShown.us().file(Length.ofInches(1.75), Unit.IN)).isEqualTo("1 3/4 in");
         assertThat(QuantityShown.us().file(Length.ofInches(3), Unit.IN)).isEqualTo("3 in");
         assertThat(QuantityShown.us().file(Length.ofInches(1.88), Unit.IN)).isEqualTo("1.88 in");

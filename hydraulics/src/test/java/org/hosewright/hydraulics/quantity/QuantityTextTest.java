@@ -46,12 +46,12 @@ final class QuantityTextTest {
         "RATIO, 3 %, 3, PERCENT",
         "RATIO, 0.5%, 0.5, PERCENT"
     })
-    void everyFormOfTheFilesIsRead(Kind kind, String text, double value, Unit unit) {
+    void everyFormOfTheFilesHolds(Kind kind, String text, double value, Unit unit) {
         assertThat(QuantityText.parse(kind, text)).isEqualTo(kind.ofSi(unit.toSi(value)));
     }
 
     @Test
-    void lossesAreReadAsPeopleSayThem() {
+    void lossesAsPeopleSayThemHold() {
         assertThat(QuantityText.hoseLoss("9.19 ± 0.21 psi / 100 ft @ 100 gpm"))
                 .isEqualTo(Known.of(HoseLoss.ofUs(9.19), HoseLoss.ofUs(0.21)));
         assertThat(QuantityText.hoseLoss("9.19+-0.21psi/100ft@100gpm"))
@@ -70,7 +70,7 @@ final class QuantityTextTest {
     }
 
     @Test
-    void anErrorOfATemperatureIsADifference() {
+    void anErrorOfATemperatureIsADifferenceHolds() {
         Known<Quantity> known = QuantityText.known(Kind.TEMPERATURE, "68 ± 9 F");
         assertThat(known.standardErrorSi()).isCloseTo(5, within(1e-12));
     }
@@ -103,7 +103,7 @@ final class QuantityTextTest {
                 "LENGTH|200000 ft|-5000 to 100000 ft",
                 "TEMPERATURE|500 F|-60 to 100 C"
             })
-    void whatCannotBeReadSaysWhatWouldDo(Kind kind, String text, String says) {
+    void whatCannotBeReadIsRefused(Kind kind, String text, String says) {
         assertThatThrownBy(() -> QuantityText.parse(kind, text))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("'" + text + "'")
@@ -129,7 +129,7 @@ final class QuantityTextTest {
     }
 
     @Test
-    void aCellUnderAUnitIsReadWithoutIt() {
+    void aCellUnderAUnitIsReadWithoutItHolds() {
         assertThat(QuantityText.parse(Unit.PSI, "72")).isEqualTo(Pressure.ofPsi(72));
         assertThatThrownBy(() -> QuantityText.parse(Unit.PSI, "72 psi")).hasMessageContaining("a number of psi");
         assertThatThrownBy(() -> QuantityText.parse(Unit.PSI, "7200")).hasMessageContaining("-15 to 1500 psi");
