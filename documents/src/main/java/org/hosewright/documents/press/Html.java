@@ -52,7 +52,7 @@ public final class Html {
     }
 
     /** A drawing, with the words that stand for it where it cannot be seen. */
-    static Html picture(String dataUri, String says) {
+    public static Html picture(String dataUri, String says) {
         return new Html("<img/>").with("src", dataUri).with("alt", says);
     }
 

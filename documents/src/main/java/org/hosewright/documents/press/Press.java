@@ -32,7 +32,7 @@ public final class Press {
         try (PdfBoxRenderer renderer = renderer(sheet);
                 PDDocument document = renderer.createPDFKeepOpen();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            new StampInk(sheet.stamp()).across(document);
+            new StampInk(sheet).across(document);
             document.save(out);
             return out.toByteArray();
         } catch (IOException e) {

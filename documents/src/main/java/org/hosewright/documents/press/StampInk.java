@@ -17,14 +17,19 @@ final class StampInk {
     private static final double REACH = 0.80;
 
     private static final double SIZE_AT_START = 100;
-    private static final float FILL = 0.86f;
-    private static final float EDGE = 0.45f;
+    private static final float FILL = 0.89f;
+    private static final float EDGE = 0.55f;
     private static final float EDGE_WIDTH_PT = 0.6f;
 
     private final String words;
+    private final int across;
+    private final int down;
 
-    StampInk(String words) {
-        this.words = words;
+    /** Stamps in a grid, one for each piece that the sheet is cut or folded into. */
+    StampInk(Sheet sheet) {
+        this.words = sheet.stamp();
+        this.across = sheet.stampsAcross();
+        this.down = sheet.stampsDown();
     }
 
     /** Stamps every page; the stamp is no part of the text, which says the same in words of its own. */
@@ -35,10 +40,18 @@ final class StampInk {
                 ink.setNonStrokingColor(FILL, FILL, FILL);
                 ink.setStrokingColor(EDGE, EDGE, EDGE);
                 ink.setLineWidth(EDGE_WIDTH_PT);
-                trace(placed(page.getMediaBox()), ink);
-                ink.fillAndStroke();
+                stampAll(page.getMediaBox(), ink);
                 ink.endMarkedContent();
             }
+        }
+    }
+
+    private void stampAll(PDRectangle page, PDPageContentStream ink) throws IOException {
+        float width = page.getWidth() / across;
+        float height = page.getHeight() / down;
+        for (int i = 0; i < across * down; i++) {
+            trace(placed(new PDRectangle(width * (i % across), height * (i / across), width, height)), ink);
+            ink.fillAndStroke();
         }
     }
 

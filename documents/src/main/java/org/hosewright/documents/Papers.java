@@ -1,0 +1,34 @@
+package org.hosewright.documents;
+
+import org.hosewright.documents.card.PumpCard;
+import org.hosewright.documents.press.Press;
+import org.hosewright.ledger.card.CardSet;
+import org.hosewright.ledger.drill.DrillReport;
+
+/** The papers of a company as PDF: tagged (PDF/UA-1), fit to keep (PDF/A-3a), typefaces inside, stamped on every page.
+ *
+ * <p>The same numbers give the same bytes: no clock and nothing of the machine is in them.
+ */
+public final class Papers {
+    private Papers() {}
+
+    /** What a test night showed, how well it is known, and what it rests on. */
+    public static byte[] drillReport(DrillReport report, Stamp stamp) {
+        throw new UnsupportedOperationException();
+    }
+
+    /** The card of each engine's panel. */
+    public static byte[] pumpCard(CardSet set, Stamp stamp) {
+        return Press.print(PumpCard.sheet(set, stamp));
+    }
+
+    /** A tag for each package's discharge, to cut out. */
+    public static byte[] tags(CardSet set, Stamp stamp) {
+        throw new UnsupportedOperationException();
+    }
+
+    /** All packages on a strip that folds to fit a pocket. */
+    public static byte[] pocketCard(CardSet set, Stamp stamp) {
+        throw new UnsupportedOperationException();
+    }
+}

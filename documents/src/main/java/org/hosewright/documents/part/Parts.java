@@ -1,0 +1,39 @@
+package org.hosewright.documents.part;
+
+import java.util.List;
+import org.hosewright.documents.Stamp;
+import org.hosewright.documents.press.Html;
+
+/** Pieces that every paper bears. */
+public final class Parts {
+    /** What stands above any computed number. @source the usual words of training material (common practice) */
+    public static final String OVERRULED = "Training and licensed practice, local codes and makers' ratings rule."
+            + " Gauges and the nozzle crew's word overrule this paper.";
+
+    private Parts() {}
+
+    /** The stamp in words, at the head of the text. */
+    public static Html stamp(Stamp stamp) {
+        return Html.tag("p", Html.tag("strong", stamp.words()), Html.text(" " + stamp.meaning()))
+                .in("stamp");
+    }
+
+    /** The head that runs on every page. */
+    public static Html runningHead(Stamp stamp, String left, String right) {
+        return Html.tag(
+                        "div",
+                        Html.tag("span", left).in("left"),
+                        Html.tag("span", right).in("right"),
+                        Html.tag("span", stamp.words()).in("middle"))
+                .with("id", "head");
+    }
+
+    /** Sentences as a list; nothing where there are none. */
+    public static Html list(List<String> sentences) {
+        return sentences.isEmpty()
+                ? Html.NOTHING
+                : Html.tag(
+                        "ul",
+                        Html.all(sentences.stream().map(s -> Html.tag("li", s)).toList()));
+    }
+}
