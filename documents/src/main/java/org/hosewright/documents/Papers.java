@@ -1,6 +1,8 @@
 package org.hosewright.documents;
 
+import org.hosewright.documents.card.PocketCard;
 import org.hosewright.documents.card.PumpCard;
+import org.hosewright.documents.card.Tags;
 import org.hosewright.documents.press.Press;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
@@ -24,11 +26,11 @@ public final class Papers {
 
     /** A tag for each package's discharge, to cut out. */
     public static byte[] tags(CardSet set, Stamp stamp) {
-        throw new UnsupportedOperationException();
+        return Press.print(Tags.sheet(set, stamp));
     }
 
     /** All packages on a strip that folds to fit a pocket. */
     public static byte[] pocketCard(CardSet set, Stamp stamp) {
-        throw new UnsupportedOperationException();
+        return Press.print(PocketCard.sheet(set, stamp));
     }
 }

@@ -56,10 +56,13 @@ final class CardBoxes {
                 : line.entries().get(1).sections() - line.entries().get(0).sections();
         Html strip = new LineStrip(entries.size(), between, from == 0, last)
                 .picture(says(entries, last), box_mm * entries.size());
-        List<Html> lengths = entries.stream().map(e -> length(e, from == 0 && e == entries.get(0))).toList();
+        List<Html> lengths = entries.stream()
+                .map(e -> length(e, from == 0 && e == entries.get(0)))
+                .toList();
         return Html.tag(
                         "table",
-                        Html.tag("tr", Html.all(entries.stream().map(this::box).toList())).in("boxes"),
+                        Html.tag("tr", Html.all(entries.stream().map(this::box).toList()))
+                                .in("boxes"),
                         Html.tag("tr", Html.tag("td", strip).with("colspan", String.valueOf(entries.size())))
                                 .in("strip"),
                         Html.tag("tr", Html.all(lengths)).in("lengths"))
@@ -92,7 +95,8 @@ final class CardBoxes {
 
     private Html refused(CardEntry entry) {
         Html nearest = CardWords.findNearest(entry)
-                .map(p -> Html.all(pressure(p, "nearest"), Html.tag("div", "would do").in("gives")))
+                .map(p -> Html.all(
+                        pressure(p, "nearest"), Html.tag("div", "would do").in("gives")))
                 .orElse(Html.tag("div", "nothing would do").in("gives"));
         return Html.tag("td", Html.tag("div", "refused").in("no"), nearest).in("refused");
     }
@@ -101,7 +105,8 @@ final class CardBoxes {
         return Html.tag(
                         "div",
                         Html.text(figures.number(pressure)),
-                        Html.tag("span", "\u00A0" + figures.units().unitOf(pressure)).in("unit"))
+                        Html.tag("span", "\u00A0" + figures.units().unitOf(pressure))
+                                .in("unit"))
                 .in(style);
     }
 

@@ -16,8 +16,8 @@ import org.hosewright.ledger.card.EngineCard;
 
 /** The page behind a panel's card: each number recomputed as it is rounded, from both ends of what the losses may be. */
 final class CardGrounds {
-    private static final List<String> COLUMNS =
-            List.of("length", "on the gauge", "flow", "least flow", "tip", "most at the tip", "reaction", "most reaction");
+    private static final List<String> COLUMNS = List.of(
+            "length", "on the gauge", "flow", "least flow", "tip", "most at the tip", "reaction", "most reaction");
 
     private final CardSet set;
     private final Figures figures;
@@ -49,8 +49,12 @@ final class CardGrounds {
     private Html line(CardLine line) {
         return Html.tag(
                         "div",
-                        Html.tag("h2", Html.tag("span", Figures.name(line.hosePackage().discharge())).in("name"),
-                                Html.tag("span", line.evidence() + ", read on " + line.gauge()).in("what")),
+                        Html.tag(
+                                "h2",
+                                Html.tag("span", Figures.name(line.hosePackage().discharge()))
+                                        .in("name"),
+                                Html.tag("span", line.evidence() + ", read on " + line.gauge())
+                                        .in("what")),
                         table(line),
                         Parts.list(checks(line)))
                 .in("line");
@@ -63,7 +67,8 @@ final class CardGrounds {
         return Html.tag(
                 "table",
                 Html.tag("thead", Html.tag("tr", Html.all(heads))),
-                Html.tag("tbody", Html.all(line.entries().stream().map(this::row).toList())));
+                Html.tag(
+                        "tbody", Html.all(line.entries().stream().map(this::row).toList())));
     }
 
     private Html row(CardEntry entry) {
@@ -71,7 +76,9 @@ final class CardGrounds {
         List<Html> cells = new ArrayList<>();
         cells.add(Html.tag("th", figures.text(entry.length())).with("scope", "row"));
         if (!check.passed()) {
-            cells.add(Html.tag("td", "refused").with("colspan", String.valueOf(COLUMNS.size() - 1)).in("no"));
+            cells.add(Html.tag("td", "refused")
+                    .with("colspan", String.valueOf(COLUMNS.size() - 1))
+                    .in("no"));
         } else {
             cells.add(Html.tag("td", Html.tag("strong", figures.text(entry.gauge()))));
             cells.add(Html.tag("td", figures.text(check.state().flow())));
@@ -90,7 +97,7 @@ final class CardGrounds {
         long passed = entry.check().checks().stream().filter(Check::passed).count();
         return entry.check().passed()
                 ? flown + "Passes all " + passed + " checks."
-                : flown + "Refused, see the card.";
+                : flown + String.join(" ", entry.check().refusal());
     }
 
     /** What was checked at the package's own length, and what was not. */
@@ -99,7 +106,8 @@ final class CardGrounds {
         line.entries().stream()
                 .filter(e -> e.check().passed())
                 .limit(1)
-                .forEach(e -> e.check().checks().forEach(c -> says.add("At " + figures.text(e.length()) + ": " + c.says())));
+                .forEach(e ->
+                        e.check().checks().forEach(c -> says.add("At " + figures.text(e.length()) + ": " + c.says())));
         line.entries().forEach(e -> says.addAll(e.check().notChecked()));
         return List.copyOf(says);
     }

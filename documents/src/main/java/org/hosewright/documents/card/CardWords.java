@@ -1,10 +1,11 @@
 package org.hosewright.documents.card;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.hosewright.documents.part.Figures;
-import org.hosewright.hydraulics.order.Check;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;
@@ -28,28 +29,30 @@ final class CardWords {
 
     /** What the named gauge must show for the nearest pressure that passes, where one does. */
     static Optional<Pressure> findNearest(CardEntry entry) {
-        double offset_Pa =
-                entry.gauge().pascals() - entry.check().ordered().pascals();
+        double offset_Pa = entry.gauge().pascals() - entry.check().ordered().pascals();
         return entry.check().wouldDo().map(p -> new Pressure(p.pascals() + offset_Pa));
     }
 
-    /** Why boxes stand empty, a sentence each. */
+    /** Why boxes are refused, a sentence for each reason; the numbers that failed stay on the page behind. */
     static List<String> refusals(CardLine line, Figures figures) {
-        return line.entries().stream()
-                .filter(e -> !e.check().passed())
-                .map(e -> refusal(e, figures))
+        Map<String, List<String>> lengths = new LinkedHashMap<>();
+        for (CardEntry entry : line.entries()) {
+            entry.check().checks().stream()
+                    .filter(c -> !c.passed())
+                    .forEach(c -> lengths.computeIfAbsent(c.what(), w -> new ArrayList<>())
+                            .add(figures.text(entry.length())));
+        }
+        return lengths.entrySet().stream()
+                .map(e -> "Refused as rounded at " + String.join(", ", e.getValue()) + ": " + e.getKey() + ".")
                 .toList();
     }
 
-    private static String refusal(CardEntry entry, Figures figures) {
-        String why = entry.check().checks().stream()
+    /** Why one box is refused. */
+    static List<String> why(CardEntry entry) {
+        return entry.check().checks().stream()
                 .filter(c -> !c.passed())
-                .map(Check::says)
-                .collect(Collectors.joining(" "));
-        String nearest = findNearest(entry)
-                .map(p -> " Nearest that would do: " + figures.text(p) + ".")
-                .orElse(" No pressure would do.");
-        return figures.text(entry.length()) + " refused: " + why + nearest;
+                .map(c -> "Fails: " + c.what() + ".")
+                .toList();
     }
 
     static String stops(CardLine line, Figures figures) {

@@ -7,6 +7,7 @@ import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
+import org.hosewright.documents.press.StampGrid;
 import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.card.EngineCard;
@@ -35,7 +36,12 @@ public final class PumpCard {
             body.add(panel(card));
             body.add(new CardGrounds(set, figures).of(card));
         }
-        return new Sheet("Pump card, " + set.kit().company(), "card", figures.paper() + " landscape", stamp.words(), 1, 1,
+        return new Sheet(
+                "Pump card, " + set.kit().company(),
+                "card",
+                figures.paper() + " landscape",
+                stamp.words(),
+                StampGrid.WHOLE_PAGE,
                 Html.all(body));
     }
 
@@ -59,7 +65,8 @@ public final class PumpCard {
                         Html.all(new CardBoxes(line, figures).rows()),
                         refusals.isEmpty() ? Html.NOTHING : Parts.list(refusals).in("refusals"),
                         Html.tag("p", CardWords.stops(line, figures)).in("stops"),
-                        Html.tag("p", String.join(" ", line.cautions()) + " " + CardWords.evidence(line)).in("evidence"))
+                        Html.tag("p", String.join(" ", line.cautions()) + " " + CardWords.evidence(line))
+                                .in("evidence"))
                 .in("line");
     }
 

@@ -78,7 +78,9 @@ final class Svg {
                 + "</svg>";
         String data = Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
         return Html.picture("data:image/svg+xml;base64," + data, says)
-                .with("style", String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", widthMm, widthMm * height / width));
+                .with(
+                        "style",
+                        String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", widthMm, widthMm * height / width));
     }
 
     private static String data(Path2D path) {

@@ -11,11 +11,10 @@ import java.nio.charset.StandardCharsets;
  * @param style name of its style sheet
  * @param size paper size as CSS writes it ("letter", "A4 landscape")
  * @param stamp the words across each page
- * @param stampsAcross how many stamps stand side by side: as many as the sheet is cut or folded into
- * @param stampsDown how many stand one above the other
+ * @param grid where the stamps stand
  * @param body what stands on it
  */
-public record Sheet(String title, String style, String size, String stamp, int stampsAcross, int stampsDown, Html body) {
+public record Sheet(String title, String style, String size, String stamp, StampGrid grid, Html body) {
 
     /** The whole page as XHTML. */
     String xhtml() {

@@ -22,14 +22,11 @@ final class StampInk {
     private static final float EDGE_WIDTH_PT = 0.6f;
 
     private final String words;
-    private final int across;
-    private final int down;
+    private final StampGrid grid;
 
-    /** Stamps in a grid, one for each piece that the sheet is cut or folded into. */
     StampInk(Sheet sheet) {
         this.words = sheet.stamp();
-        this.across = sheet.stampsAcross();
-        this.down = sheet.stampsDown();
+        this.grid = sheet.grid();
     }
 
     /** Stamps every page; the stamp is no part of the text, which says the same in words of its own. */
@@ -47,10 +44,8 @@ final class StampInk {
     }
 
     private void stampAll(PDRectangle page, PDPageContentStream ink) throws IOException {
-        float width = page.getWidth() / across;
-        float height = page.getHeight() / down;
-        for (int i = 0; i < across * down; i++) {
-            trace(placed(new PDRectangle(width * (i % across), height * (i / across), width, height)), ink);
+        for (int i = 0; i < grid.pieces(); i++) {
+            trace(placed(grid.piece(i, page)), ink);
             ink.fillAndStroke();
         }
     }
