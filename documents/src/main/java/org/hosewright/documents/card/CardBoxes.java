@@ -79,7 +79,7 @@ final class CardBoxes {
     }
 
     private Html box(CardEntry entry) {
-        return entry.check().passed() ? number(entry) : refused(entry);
+        return entry.stands() ? number(entry) : refused(entry);
     }
 
     private Html number(CardEntry entry) {
@@ -88,13 +88,13 @@ final class CardBoxes {
                 .toList();
         return Html.tag(
                 "td",
-                entry.tested() ? Html.NOTHING : Html.tag("div", "not flown").in("mark"),
+                entry.tested() ? Html.NOTHING : Html.tag("div", "untested").in("mark"),
                 pressure(entry.gauge(), "pump"),
                 Html.all(gives));
     }
 
     private Html refused(CardEntry entry) {
-        Html nearest = CardWords.findNearest(entry)
+        Html nearest = entry.nearest()
                 .map(p -> Html.all(
                         pressure(p, "nearest"), Html.tag("div", "would do").in("gives")))
                 .orElse(Html.tag("div", "nothing would do").in("gives"));

@@ -75,7 +75,7 @@ final class CardGrounds {
         OrderedCheck check = entry.check();
         List<Html> cells = new ArrayList<>();
         cells.add(Html.tag("th", figures.text(entry.length())).with("scope", "row"));
-        if (!check.passed()) {
+        if (!entry.stands()) {
             cells.add(Html.tag("td", "refused")
                     .with("colspan", String.valueOf(COLUMNS.size() - 1))
                     .in("no"));
@@ -93,18 +93,16 @@ final class CardGrounds {
     }
 
     private String verdict(CardEntry entry) {
-        String flown = entry.tested() ? "" : "Beyond what was flown. ";
+        String flown = entry.tested() ? "" : "Untested: beyond what was flown. ";
         long passed = entry.check().checks().stream().filter(Check::passed).count();
-        return entry.check().passed()
-                ? flown + "Passes all " + passed + " checks."
-                : flown + String.join(" ", entry.check().refusal());
+        return entry.stands() ? flown + "Passes all " + passed + " checks." : flown + String.join(" ", entry.refusal());
     }
 
     /** What was checked at the package's own length, and what was not. */
     private List<String> checks(CardLine line) {
         Set<String> says = new LinkedHashSet<>();
         line.entries().stream()
-                .filter(e -> e.check().passed())
+                .filter(e -> e.stands())
                 .limit(1)
                 .forEach(e ->
                         e.check().checks().forEach(c -> says.add("At " + figures.text(e.length()) + ": " + c.says())));

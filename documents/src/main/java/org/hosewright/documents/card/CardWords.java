@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.hosewright.documents.part.Figures;
-import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;
@@ -25,12 +23,6 @@ final class CardWords {
                 figures.text(entry.check().state().flow()),
                 "tip " + figures.text(entry.check().state().tip()),
                 figures.text(entry.check().state().reaction()));
-    }
-
-    /** What the named gauge must show for the nearest pressure that passes, where one does. */
-    static Optional<Pressure> findNearest(CardEntry entry) {
-        double offset_Pa = entry.gauge().pascals() - entry.check().ordered().pascals();
-        return entry.check().wouldDo().map(p -> new Pressure(p.pascals() + offset_Pa));
     }
 
     /** Why boxes are refused, a sentence for each reason; the numbers that failed stay on the page behind. */

@@ -123,7 +123,7 @@ public final class PocketCard {
         Html length = Html.tag("div", figures.text(entry.length())).in("length");
         return Html.tag(
                         "div",
-                        entry.check().passed()
+                        entry.stands()
                                 ? number(entry)
                                 : Html.tag("div", "refused").in("no"),
                         length)
@@ -156,7 +156,7 @@ public final class PocketCard {
                         Html.tag("ul", Html.all(evidence)),
                         Html.tag(
                                 "p",
-                                "A dotted number was not flown. A refused one fails a check as rounded: see the pump"
+                                "A dotted number is untested: beyond what was flown. A refused one fails a check as rounded: see the pump"
                                         + " card."),
                         Html.tag("h3", "Keep in mind"),
                         Parts.list(cautions),

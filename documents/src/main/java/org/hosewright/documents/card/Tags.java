@@ -79,7 +79,7 @@ public final class Tags {
                                                 Figures.name(
                                                         card.engine().engine().id()))
                                         .in("engine")),
-                        lies.check().passed() ? pressure(lies.gauge()) : refused(lies),
+                        lies.stands() ? pressure(lies.gauge()) : refused(lies),
                         Html.tag("div", Html.all(gives(lies))).in("gives"),
                         Html.tag(
                                         "div",
@@ -96,13 +96,14 @@ public final class Tags {
     }
 
     private String fine(CardLine line, CardEntry lies) {
-        return (lies.tested() ? "" : "Not flown. ") + CardWords.evidence(line) + " " + String.join(" ", line.cautions())
+        return (lies.tested() ? "" : "Untested length. ") + CardWords.evidence(line) + " "
+                + String.join(" ", line.cautions())
                 + " " + Figures.sentence(CardWords.revision(set)) + ", "
                 + set.kit().company() + ".";
     }
 
     private List<Html> gives(CardEntry lies) {
-        return lies.check().passed()
+        return lies.stands()
                 ? CardWords.gives(lies, figures).stream()
                         .map(w -> Html.tag("div", w))
                         .toList()
@@ -119,9 +120,8 @@ public final class Tags {
     }
 
     private Html refused(CardEntry lies) {
-        String nearest = CardWords.findNearest(lies)
-                .map(p -> figures.text(p) + " would do.")
-                .orElse("No rounded pressure would do.");
+        String nearest =
+                lies.nearest().map(p -> figures.text(p) + " would do.").orElse("No rounded pressure would do.");
         return Html.tag(
                         "div",
                         Html.tag("span", "refused").in("no"),

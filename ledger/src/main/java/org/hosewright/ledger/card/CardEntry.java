@@ -1,6 +1,7 @@
 package org.hosewright.ledger.card;
 
 import java.util.List;
+import java.util.Optional;
 import org.hosewright.hydraulics.order.OrderedCheck;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -12,10 +13,18 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param gauge the rounded pressure as the named gauge must show it
  * @param tested true where a night flew this package's hose at least that far; else the box is marked untested
  * @param check the checks of the pump pressure behind it, two-sided
+ * @param nearest the round figure nearest to what is needed that passes, as the named gauge must show it; empty where
+ *     none would do
  * @param refusal why the figure must not be printed and what would do; empty where it stands
  */
 public record CardEntry(
-        Length length, int sections, Pressure gauge, boolean tested, OrderedCheck check, List<String> refusal) {
+        Length length,
+        int sections,
+        Pressure gauge,
+        boolean tested,
+        OrderedCheck check,
+        Optional<Pressure> nearest,
+        List<String> refusal) {
     public CardEntry {
         refusal = List.copyOf(refusal);
     }

@@ -29,9 +29,10 @@ record CardFigures(PanelGauge gauge, LossErrors errors, Bounds bounds, Rounding 
      *
      * @param figure what the gauge must show
      * @param check the pump pressure behind it, checked from both sides
+     * @param nearest the figure nearest to what is needed that passes; empty where none would do
      * @param refusal why it must not be used and what would do; empty where it passes
      */
-    record Figure(Pressure figure, OrderedCheck check, List<String> refusal) {}
+    record Figure(Pressure figure, OrderedCheck check, Optional<Pressure> nearest, List<String> refusal) {}
 
     /** The figure for what the line is there to do. */
     Figure figure(Line line) {
@@ -39,19 +40,22 @@ record CardFigures(PanelGauge gauge, LossErrors errors, Bounds bounds, Rounding 
         Pressure wish = gauge.reads(LineSolver.solve(line, duty.ask()));
         Pressure figure = rounding.round(wish);
         OrderedCheck check = check(line, figure);
-        return new Figure(figure, check, check.passed() ? List.of() : refusal(line, figure, wish, check));
+        if (check.passed()) {
+            return new Figure(figure, check, Optional.of(figure), List.of());
+        }
+        Optional<Pressure> nearest = nearest(line, figure, wish);
+        return new Figure(figure, check, nearest, refusal(nearest, check));
     }
 
     private OrderedCheck check(Line line, Pressure figure) {
         return OrderedCheck.asOrdered(line, errors, bounds, gauge.pump(line, figure), rounding);
     }
 
-    private List<String> refusal(Line line, Pressure figure, Pressure wish, OrderedCheck check) {
+    private List<String> refusal(Optional<Pressure> nearest, OrderedCheck check) {
         List<String> says = new ArrayList<>();
         check.checks().stream().filter(one -> !one.passed()).map(Check::says).forEach(says::add);
         QuantityShown shown = QuantityShown.of(rounding.units());
-        says.add(nearest(line, figure, wish)
-                .map(pressure -> shown.text(pressure) + " would do.")
+        says.add(nearest.map(pressure -> shown.text(pressure) + " would do.")
                 .orElse("No multiple of " + shown.text(rounding.step()) + " would do."));
         return says;
     }

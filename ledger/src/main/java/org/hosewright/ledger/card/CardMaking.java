@@ -97,7 +97,13 @@ final class CardMaking {
     private CardEntry entry(Line longer) {
         CardFigures.Figure figure = figures.figure(longer);
         return new CardEntry(
-                longer.length(), longer.sections(), figure.figure(), tested(longer), figure.check(), figure.refusal());
+                longer.length(),
+                longer.sections(),
+                figure.figure(),
+                tested(longer),
+                figure.check(),
+                figure.nearest(),
+                figure.refusal());
     }
 
     /** True where every hose of the line was flown on a night at least as long as the whole line. */
