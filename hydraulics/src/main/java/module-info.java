@@ -10,5 +10,6 @@ module org.hosewright.hydraulics {
     exports org.hosewright.hydraulics.profile;
     exports org.hosewright.hydraulics.quantity;
     exports org.hosewright.hydraulics.reach;
+    exports org.hosewright.hydraulics.supply;
     exports org.hosewright.hydraulics.working;
 }

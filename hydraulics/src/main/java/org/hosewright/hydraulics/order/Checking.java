@@ -64,7 +64,7 @@ record Checking(Line line, LossErrors errors, Bounds bounds, Rounding rounding) 
 
     private Check atLeast(String what, Quantity at, Quantity least) {
         boolean passed = at.si() >= least.si() * (1 - ON_IT);
-        String says = "The " + what + (passed ? " is at least " : " may be only ") + text(at)
+        String says = "The " + what + (passed ? " is at least " : " may be only ") + text(at, least)
                 + " where the losses are high" + (passed ? "; " : ", below ") + text(least)
                 + (passed ? " is" : ",") + " the least that is good enough.";
         return new Check("least " + what, passed, says);
@@ -72,15 +72,15 @@ record Checking(Line line, LossErrors errors, Bounds bounds, Rounding rounding) 
 
     private Check atMost(String what, Quantity at, Quantity most) {
         boolean passed = at.si() <= most.si() * (1 + ON_IT);
-        String says = "The " + what + (passed ? " is at most " : " may be ") + text(at) + " where the losses are low"
-                + (passed ? ", within " : ", above ") + text(most) + ".";
+        String says = "The " + what + (passed ? " is at most " : " may be ") + text(at, most)
+                + " where the losses are low" + (passed ? ", within " : ", above ") + text(most) + ".";
         return new Check("most " + what, passed, says);
     }
 
     private Check within(Limit limit) {
         String what = limit.what().startsWith("the ") ? "The " + limit.what().substring(4) : limit.what();
-        String says = what + ": " + text(limit.at()) + (limit.broken() ? ", above " : ", within ") + text(limit.limit())
-                + " (" + limit.rule() + ").";
+        String says = what + ": " + text(limit.at(), limit.limit()) + (limit.broken() ? ", above " : ", within ")
+                + text(limit.limit()) + " (" + limit.rule() + ").";
         return new Check(limit.what(), !limit.broken(), says);
     }
 
@@ -113,6 +113,15 @@ record Checking(Line line, LossErrors errors, Bounds bounds, Rounding rounding) 
             }
         }
         return best;
+    }
+
+    /** A quantity beside a bound: with a decimal more where both would read the same. */
+    private String text(Quantity at, Quantity bound) {
+        String plain = text(at);
+        boolean same = plain.equals(text(bound)) && Math.abs(at.si() - bound.si()) > ON_IT * bound.si();
+        String finer = Numbers.fixed(rounding.units().show(at), 1) + " "
+                + rounding.units().unitOf(at);
+        return same ? finer : plain;
     }
 
     private String text(Quantity quantity) {

@@ -14,7 +14,7 @@ import org.hosewright.hydraulics.quantity.Length;
 /** How far a line can be stretched, whole sections added to its last hose, and what stops it. */
 public final class Reach {
     /** Standard errors above the estimate that 95 % of a normal error stays below [1]. */
-    static final double ONE_SIDED_95 = 1.645;
+    public static final double ONE_SIDED_95 = 1.645;
 
     private Reach() {}
 

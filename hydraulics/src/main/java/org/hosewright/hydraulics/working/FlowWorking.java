@@ -37,7 +37,7 @@ public final class FlowWorking {
     }
 
     private List<Step> steps() {
-        Sum left = Sum.of(paper.pressureDecimals() + 1, drive());
+        Sum left = Sum.ofRest(paper.pressureDecimals() + 1, drive());
         List<Row> takes = takes();
         Sum taken = Sum.of(decimalsFor(takes), takes);
         String at = paper.pressureUnit() + " at 100" + paper.flowUnit();
@@ -60,14 +60,16 @@ public final class FlowWorking {
     private List<Row> drive() {
         List<Row> rows = new ArrayList<>();
         rows.add(row("pump", state.pump()));
-        rows.add(row("rise", new Pressure(-state.rise().pascals())));
+        if (state.rise().pascals() != 0) {
+            rows.add(row("rise", state.rise()));
+        }
         if (tip.holds(state.flow())) {
-            rows.add(row("pressure held by the tip", new Pressure(-state.tip().pascals())));
+            rows.add(row("pressure held by the tip", state.tip()));
         }
         for (Run run : line.runs()) {
             if (run.end().isPresent() && run.end().get().loss() instanceof ApplianceLoss.Rule rule) {
                 double loss_Pa = rule.loss_Pa(state.flow().cubicMetresPerSecond());
-                rows.add(row(run.end().get().id(), new Pressure(-loss_Pa)));
+                rows.add(row(run.end().get().id(), new Pressure(loss_Pa)));
             }
         }
         return rows;
@@ -86,23 +88,9 @@ public final class FlowWorking {
             }
         }
         if (!tip.holds(state.flow())) {
-            rows.add(tipTakes(hundred));
+            rows.add(tip.takes(hundred, state));
         }
         return rows;
-    }
-
-    private Row tipTakes(Flow hundred) {
-        double share = hundred.cubicMetresPerSecond() / state.flow().cubicMetresPerSecond();
-        LineState like = new LineState(
-                state.pump(),
-                hundred,
-                new Pressure(state.tip().pascals() * share * share),
-                state.reaction(),
-                state.hoseLoss(),
-                state.pipingLoss(),
-                state.applianceLoss(),
-                state.rise());
-        return tip.pressure(like);
     }
 
     private boolean isOnStep() {

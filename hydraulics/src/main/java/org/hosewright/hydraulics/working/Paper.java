@@ -40,7 +40,7 @@ record Paper(UnitSystem units) {
     }
 
     String flow(Flow flow) {
-        return Numbers.fixed(units.show(flow), 2);
+        return Numbers.plain(Numbers.toNearest(units.show(flow), 0.01));
     }
 
     String flowUnit() {
@@ -49,7 +49,7 @@ record Paper(UnitSystem units) {
 
     /** A flow in hundreds of the flow unit, as losses are worked with; the digits of {@link #flow}. */
     String hundreds(Flow flow) {
-        return Numbers.fixed(Numbers.toNearest(units.show(flow), 0.01) / 100, 4);
+        return Numbers.plain(Numbers.toNearest(units.show(flow), 0.01) / 100);
     }
 
     String force(Force force) {

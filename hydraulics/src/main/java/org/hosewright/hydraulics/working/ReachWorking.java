@@ -47,20 +47,23 @@ public final class ReachWorking {
     }
 
     private List<Step> steps(Pressure most) {
-        List<Step> steps = new ArrayList<>();
-        steps.add(allowed(most));
+        List<Row> rows = new ArrayList<>();
+        rows.add(allowed(most));
+        rows.addAll(fixed());
+        Sum left = Sum.ofRest(paper.pressureDecimals() + 1, rows);
+        List<Step> steps = new ArrayList<>(left.steps(paper.pressureUnit()));
         if (duty.ask() instanceof Ask.AtTip) {
-            steps.add(new TipText(paper, line).flow(state.tip(), state.flow()));
+            steps.add(1, new TipText(paper, line).flow(state.tip(), state.flow()));
         }
-        List<Row> rows = fixed();
-        Sum spent = Sum.of(paper.pressureDecimals(), rows);
-        steps.addAll(spent.steps(paper.pressureUnit()));
-        Sum left = Sum.of(paper.pressureDecimals(), left(most, rows));
         steps.add(left.total("Pressure left for " + line.last().hose().id(), paper.pressureUnit()));
+        if (result.longest().metres() == 0) {
+            steps.add(none());
+            return steps;
+        }
         Row per = new LossText(paper, line, state.flow()).hose(line.last().withLength(hundred()));
-        String perHundred = Numbers.fixed(per.value(), paper.pressureDecimals() + 1);
+        String perHundred = Paper.significant(per.value(), 5);
         steps.add(per.step(perHundred + paper.pressureUnit()));
-        steps.addAll(sections(most, rows, perHundred, left.total()));
+        steps.addAll(sections(show(most), rows, perHundred, left.total()));
         return steps;
     }
 
@@ -83,19 +86,10 @@ public final class ReachWorking {
         return rows;
     }
 
-    private List<Row> left(Pressure most, List<Row> rows) {
-        List<Row> parts = new ArrayList<>();
-        parts.add(new Row("pump", "", "", "", "", show(most)));
-        for (Row row : rows) {
-            parts.add(new Row(row.name(), "", "", "", "", -row.value()));
-        }
-        return parts;
-    }
-
-    private List<Step> sections(Pressure most, List<Row> rows, String perHundred, String left) {
-        double spent = rows.stream().mapToDouble(Row::value).sum();
+    private List<Step> sections(double most, List<Row> rows, String perHundred, String left) {
+        double spent = rows.stream().mapToDouble(Row::value).sum() - most;
         double per = show(line.last().hose().loss().value().over(hundred(), state.flow()));
-        double length = 100 * (show(most) - spent) / per;
+        double length = 100 * (most - spent) / per;
         double section = paper.units().show(line.last().hose().section());
         double last = Math.max(0, Math.floor(length / section + 1e-9)) * section;
         String unit = " " + paper.units().length().symbol();
@@ -120,18 +114,25 @@ public final class ReachWorking {
         return steps;
     }
 
-    private Step allowed(Pressure most) {
+    private Row allowed(Pressure most) {
         Limit stop = result.stop();
-        String allowed = paper.pressure(most) + paper.pressureUnit();
         String says = "Pump pressure that " + stop.what() + " allows";
         if (stop.kind() == LimitKind.PUMP) {
             String numbers = "the pump still gives " + paper.flow(state.flow()) + paper.flowUnit() + " there";
-            return new Step(says, "", numbers, allowed, stop.rule());
+            return new Row("pump", says, "", numbers, stop.rule(), show(most));
         }
         double fall = show(most) - paper.units().show(stop.limit());
-        String head = fall == 0 ? "" : (fall < 0 ? " \u2212 " : " + ") + Paper.significant(Math.abs(fall), 4);
-        String source = stop.rule() + (fall < 0 ? "; the fall of the ground adds to it" : "");
-        return new Step(says, "", paper.given(stop.limit()) + head, allowed, source);
+        boolean level = Math.abs(fall) < 1e-6;
+        String head = level ? "" : (fall < 0 ? " \u2212 " : " + ") + Paper.significant(Math.abs(fall), 5);
+        String source = stop.rule() + (level ? "" : "; the height of that place below or above the pump counts");
+        return new Row("pump", says, "", paper.given(stop.limit()) + head, source, show(most));
+    }
+
+    private Step none() {
+        String unit = " " + paper.units().length().symbol();
+        String says =
+                "That does not do for one section of " + line.last().hose().id();
+        return new Step(says, "", "", "0" + unit, "");
     }
 
     private Step never() {

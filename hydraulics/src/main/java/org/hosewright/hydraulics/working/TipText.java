@@ -17,8 +17,7 @@ import org.hosewright.hydraulics.quantity.Unit;
  * @param line the line that it sits on
  */
 record TipText(Paper paper, Line line) {
-    private static final String BORE_SOURCE =
-            "29.7 d\u00b2 \u221ap in gpm, in and psi: driver/operator deck, Rohnert Park";
+    private static final String BORE_SOURCE = "smooth bore, the trade's formula with 29.7 in gpm, in and psi";
     private static final String FOG_SOURCE = "a fixed opening through its rated point";
 
     private Tip rated() {
@@ -42,22 +41,31 @@ record TipText(Paper paper, Line line) {
 
     /** The tip pressure that a flow makes; a part of a sum. */
     Row pressure(LineState state) {
-        String says = "Pressure at " + line.nozzle().id() + " at " + paper.flow(state.flow()) + paper.flowUnit();
-        double value = paper.units().show(state.tip());
+        return row(state.flow(), state.flow(), state.tip());
+    }
+
+    /** What the tip as it stands at a state would take at another flow; a part of a sum. */
+    Row takes(Flow at, LineState state) {
+        double share = at.cubicMetresPerSecond() / state.flow().cubicMetresPerSecond();
+        return row(at, state.flow(), new Pressure(state.tip().pascals() * share * share));
+    }
+
+    private Row row(Flow at, Flow real, Pressure tip) {
+        String says = "Pressure at " + line.nozzle().id() + " at " + paper.flow(at) + paper.flowUnit();
+        double value = paper.units().show(tip);
         if (rated() instanceof SmoothBore bore) {
             String formula = "p = (Q / (" + f() + constant() + " d\u00b2))\u00b2";
-            String numbers = "(" + paper.flow(state.flow()) + " / (" + factor() + constant() + " \u00d7 "
+            String numbers = "(" + paper.flow(at) + " / (" + factor() + constant() + " \u00d7 "
                     + paper.bore(bore.bore()) + "\u00b2))\u00b2";
             return new Row("tip", says, formula, numbers, BORE_SOURCE, value);
         }
-        if (holds(state.flow())) {
+        if (holds(real)) {
             String source = "an automatic tip: within its band the pressure says nothing about the flow";
             return new Row("tip", says, "p = p held", paper.given(rated().at()), source, value);
         }
-        String rated = f().isEmpty()
-                ? paper.given(point(state.flow()))
-                : "(" + factor() + paper.given(point(state.flow())) + ")";
-        String numbers = paper.given(rated().at()) + " \u00d7 (" + paper.flow(state.flow()) + " / " + rated + ")\u00b2";
+        String point = paper.given(point(real));
+        String rated = f().isEmpty() ? point : "(" + factor() + point + ")";
+        String numbers = paper.given(rated().at()) + " \u00d7 (" + paper.flow(at) + " / " + rated + ")\u00b2";
         String formula = "p = p rated \u00d7 (Q / " + (f().isEmpty() ? "Q rated" : "(f Q rated)") + ")\u00b2";
         return new Row("tip", says, formula, numbers, FOG_SOURCE, value);
     }

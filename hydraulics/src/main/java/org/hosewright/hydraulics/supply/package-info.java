@@ -1,0 +1,5 @@
+/** Where the water comes from: hydrant, supply hose and tank. */
+@NullMarked
+package org.hosewright.hydraulics.supply;
+
+import org.jspecify.annotations.NullMarked;
