@@ -104,7 +104,7 @@ final class LineProfileTest {
             TreeSet<Long> drawn_ft = new TreeSet<>();
             for (List<Point> tick : strokes(drawing, Role.COUPLING)) {
                 double feet = drawing.plot().lengthAt(tick.get(0).x()).feet();
-                assertThat(feet).isCloseTo((double) Math.round(feet), within(ROUNDING * 1000));
+                assertThat(feet).isCloseTo(Math.rint(feet), within(ROUNDING * 1000));
                 drawn_ft.add(Math.round(feet));
             }
             assertThat(drawn_ft).containsExactly(0L, 50L, 100L, 125L, 175L, 225L, 275L);

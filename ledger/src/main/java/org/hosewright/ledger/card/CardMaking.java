@@ -19,6 +19,7 @@ import org.hosewright.hydraulics.reach.Reach;
 import org.hosewright.hydraulics.reach.ReachResult;
 import org.hosewright.ledger.kit.EngineRecord;
 import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.NightRecord;
 import org.hosewright.ledger.line.InWords;
@@ -109,8 +110,8 @@ final class CardMaking {
     /** True where every hose of the line was flown on a night at least as long as the whole line. */
     private boolean tested(Line longer) {
         return named.hose().stream().allMatch(part -> {
-            NightRecord night =
-                    kit.evidence().get(kit.hoses().get(part.hose()).basis().night());
+            HoseRecord hose = KitLines.get(kit.hoses(), part.hose(), "hose");
+            NightRecord night = kit.evidence().get(hose.basis().night());
             return night != null
                     && night.tested().isPresent()
                     && night.tested().get().metres() >= longer.length().metres() * (1 - 1e-9);

@@ -59,8 +59,9 @@ public final class InWords {
             HoseRecord record = KitLines.get(kit.hoses(), part.hose(), "hose");
             parts.add(part.hose() + ": " + basis(kit, record.basis()));
         }
-        Optional<Basis> piping = Optional.ofNullable(
-                kit.engines().get(named.engine()).pipingBasis().get(named.discharge()));
+        Optional<Basis> piping = Optional.ofNullable(KitLines.get(kit.engines(), named.engine(), "engine")
+                .pipingBasis()
+                .get(named.discharge()));
         piping.ifPresent(basis -> parts.add(named.discharge() + " piping: " + basis(kit, basis)));
         return String.join("; ", parts);
     }

@@ -78,7 +78,7 @@ public final class KitLines {
      *
      * @throws InvalidInput there is none of that name
      */
-    static <T> T get(Map<String, T> map, String id, String what) {
+    public static <T> T get(Map<String, T> map, String id, String what) {
         T found = map.get(id);
         if (found == null) {
             throw new InvalidInput(what, id, "one of " + String.join(", ", map.keySet()), "");

@@ -19,6 +19,7 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.line.KitLines;
 
 /** The profile of a line that a test night flew: what it needs by the night's numbers, with the readings pinned to it. */
 public final class NightPicture {
@@ -32,7 +33,7 @@ public final class NightPicture {
         this.report = report;
         this.course = course;
         this.gear = report.night().gear();
-        this.tip = gear.nozzles().get(course.nozzle()).rated(course.setting());
+        this.tip = KitLines.get(gear.nozzles(), course.nozzle(), "nozzle").rated(course.setting());
         this.shown = QuantityShown.of(report.kit().units());
     }
 
@@ -54,7 +55,14 @@ public final class NightPicture {
             pressure.add(new PressureAt(course.length(), tip.at(), new Pressure(0)));
             Answer pump = Answer.of(shown.text(needed.value()), List.of("to pump"));
             var profile = new LineProfile(
-                    report.kit().units(), hose(), pressure, ground(), List.of(), List.of(), pump, atTip(belief, needed));
+                    report.kit().units(),
+                    hose(),
+                    pressure,
+                    ground(),
+                    List.of(),
+                    List.of(),
+                    pump,
+                    atTip(belief, needed));
             return profile.withPins(new NightPins(report, course, tip).list())
                     .withLimits(PictureLimits.of(report.kit(), course.discharge(), course.hose()));
         });
@@ -62,13 +70,13 @@ public final class NightPicture {
 
     private List<HoseRun> hose() {
         return course.hose().stream()
-                .map(part -> new HoseRun(
-                        part.length(), hose(part).section(), shown.text(part.length()) + " " + part.hose()))
+                .map(part ->
+                        new HoseRun(part.length(), hose(part).section(), shown.text(part.length()) + " " + part.hose()))
                 .toList();
     }
 
     private Hose hose(Stretch part) {
-        return gear.hoses().get(part.hose());
+        return KitLines.get(gear.hoses(), part.hose(), "hose");
     }
 
     /** The ground, straight from the pump to the tip: where it rises between them nobody wrote down. */

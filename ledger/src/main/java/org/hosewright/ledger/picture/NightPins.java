@@ -25,7 +25,12 @@ record NightPins(DrillReport report, Course course, Tip tip) {
         List<Pin> pins = new ArrayList<>();
         report.night().readings().stream().filter(this::belongs).forEach(reading -> {
             boolean aside = judged(reading).filter(judged -> !judged.used()).isPresent();
-            pins.add(pin(reading, new Length(0), reading.shown().pump(), reading.with().pumpGauge(), aside));
+            pins.add(pin(
+                    reading,
+                    new Length(0),
+                    reading.shown().pump(),
+                    reading.with().pumpGauge(),
+                    aside));
             reading.shown()
                     .mid()
                     .ifPresent(mid -> pins.add(pin(reading, mid.fromPump(), mid.pressure(), Optional.empty(), aside)));
@@ -42,7 +47,8 @@ record NightPins(DrillReport report, Course course, Tip tip) {
                 && reading.laid().nozzle().equals(course.nozzle())
                 && reading.laid().setting().equals(course.setting())
                 && ids(reading.laid().hose()).equals(ids(course.hose()));
-        boolean length = Math.abs(reading.laid().length().metres() - course.length().metres()) < 0.01;
+        boolean length =
+                Math.abs(reading.laid().length().metres() - course.length().metres()) < 0.01;
         Length rise = reading.laid().rise().orElse(new Length(0));
         boolean level = Math.abs(rise.metres() - course.rise().metres()) < 0.01;
         return line && length && level && nearTip(reading);

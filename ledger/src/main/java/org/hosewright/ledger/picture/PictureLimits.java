@@ -37,13 +37,13 @@ final class PictureLimits {
                     .map(HoseRecord::hose)
                     .flatMap(one -> one.limit())
                     .filter(limit -> limit.pascals() < most_Pa)
-                    .ifPresent(limit ->
-                            limits.add(new LimitBand(limit, from, to, part.hose() + " " + shown.text(limit))));
+                    .ifPresent(
+                            limit -> limits.add(new LimitBand(limit, from, to, part.hose() + " " + shown.text(limit))));
             from_m = to.metres();
         }
         Length whole = new Length(from_m);
-        ceiling.ifPresent(pressure ->
-                limits.add(LimitBand.along(pressure, whole, "company ceiling " + shown.text(pressure))));
+        ceiling.ifPresent(
+                pressure -> limits.add(LimitBand.along(pressure, whole, "company ceiling " + shown.text(pressure))));
         return limits;
     }
 }

@@ -82,14 +82,12 @@ public final class ReachPicture {
     }
 
     private ReachCurve curve(String label, Length rise, boolean main) {
-        List<PressureAt> points =
-                PressureByLength.of(line.withRise(rise), errors, bounds, sections()).points().stream()
-                        .map(point -> new PressureAt(
-                                point.length(),
-                                point.needed().value(),
-                                new Pressure(QuantityShown.HALF_WIDTH
-                                        * point.needed().standardErrorSi())))
-                        .toList();
+        List<PressureAt> points = PressureByLength.of(line.withRise(rise), errors, bounds, sections()).points().stream()
+                .map(point -> new PressureAt(
+                        point.length(),
+                        point.needed().value(),
+                        new Pressure(QuantityShown.HALF_WIDTH * point.needed().standardErrorSi())))
+                .toList();
         Optional<Length> longest = Optional.of(reach.result().longest()).filter(any -> main);
         Optional<Length> safe = Optional.of(reach.result().longestSafe()).filter(any -> main);
         return new ReachCurve(label, points, longest, safe);
