@@ -57,7 +57,9 @@ class MutationTest {
                 reader.read(PlainText.decode(bytes, "broken"));
                 read++;
             } catch (InvalidInput e) {
-                assertThat(e.where()).as("seed %d, round %d: %s", seed, round, e.getMessage()).startsWith("broken");
+                assertThat(e.where())
+                        .as("seed %d, round %d: %s", seed, round, e.getMessage())
+                        .startsWith("broken");
                 assertThat(e.allowed()).as("seed %d, round %d", seed, round).isNotBlank();
             } catch (RuntimeException e) {
                 fail("seed " + seed + ", round " + round + ", text:\n" + new String(bytes, StandardCharsets.UTF_8), e);

@@ -69,8 +69,8 @@ public final class Chain {
     public static Length checked(Length length, Hose hose, String written) {
         double section_m = hose.section().metres();
         if (length.metres() < section_m * (1 - 1e-9)) {
-            String allowed = "at least one section of " + hose.id() + ", " + section(hose) + ", or '" + "4 x " + hose.id()
-                    + "' to count sections";
+            String allowed = "at least one section of " + hose.id() + ", " + section(hose) + ", or '" + "4 x "
+                    + hose.id() + "' to count sections";
             throw new InvalidInput("length of " + hose.id(), written, allowed, "");
         }
         return length;

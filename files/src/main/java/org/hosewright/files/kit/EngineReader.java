@@ -52,9 +52,7 @@ final class EngineReader {
                                 .flatMap(engines -> engines.findMap(id))
                                 .flatMap(engine -> engine.find("gauge"))
                                 .orElseThrow();
-                        throw value.refused(
-                                "gauge",
-                                Chain.known(gauge, InstrumentReader.gauges(kit)));
+                        throw value.refused("gauge", Chain.known(gauge, InstrumentReader.gauges(kit)));
                     }
                 }));
     }

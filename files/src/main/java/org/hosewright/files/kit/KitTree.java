@@ -25,13 +25,18 @@ final class KitTree {
     private final Kit kit;
     private final Written written;
 
-    private KitTree(Kit kit) {
+    private KitTree(Kit kit, boolean rounded) {
         this.kit = kit;
-        this.written = new Written(kit.units());
+        this.written = new Written(kit.units(), rounded);
     }
 
     static Map<String, Object> of(Kit kit) {
-        return new KitTree(kit).top();
+        return new KitTree(kit, false).top();
+    }
+
+    /** The same with each standard error rounded to three digits and its value no finer. */
+    static Map<String, Object> rounded(Kit kit) {
+        return new KitTree(kit, true).top();
     }
 
     private Map<String, Object> top() {

@@ -55,7 +55,10 @@ final class NozzleReader {
         Map<String, Tip> tips = settings.map().byId("a setting", (name, value) -> {
             if (name.equals(SHUT)) {
                 throw new InvalidInput(
-                        "a setting's name", name, "another name: it marks a static reading", value.place().text());
+                        "a setting's name",
+                        name,
+                        "another name: it marks a static reading",
+                        value.place().text());
             }
             return tip(value.map(), false);
         });

@@ -17,8 +17,12 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.quantity.Volume;
 import org.hosewright.ledger.kit.HoseRecord;
 
-/** How quantities stand in a kit file of one unit system; all of it reads back exactly. */
-record Written(UnitSystem units) {
+/** How quantities stand in a kit file of one unit system.
+ *
+ * @param units the units
+ * @param rounded whether what has a standard error is written to three digits of it; else all of it reads back exactly
+ */
+record Written(UnitSystem units, boolean rounded) {
     String pressure(Pressure pressure) {
         return shown().file(pressure, units.pressure());
     }
@@ -45,7 +49,7 @@ record Written(UnitSystem units) {
     }
 
     String known(Known<?> known) {
-        return shown().fileText(known);
+        return rounded ? shown().fileTextRounded(known) : shown().fileText(known);
     }
 
     String chain(List<Stretch> chain, Map<String, HoseRecord> hoses) {

@@ -24,8 +24,7 @@ final class Outlets {
                 .map(Map.Entry::getKey)
                 .toList();
         if (having.isEmpty()) {
-            throw cells.refused(
-                    Column.DISCHARGE, "discharge", Chain.known(discharge, names(kit)));
+            throw cells.refused(Column.DISCHARGE, "discharge", Chain.known(discharge, names(kit)));
         }
         Optional<String> named = cells.find(Column.ENGINE);
         if (named.isPresent() && !having.contains(named.get())) {

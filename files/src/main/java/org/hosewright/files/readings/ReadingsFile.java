@@ -52,7 +52,8 @@ public final class ReadingsFile {
             }
             return new ReadingsTable(columns, rows);
         } catch (UncheckedIOException | IOException | IllegalStateException e) {
-            throw new InvalidInput("quotes", "\"", "each quoted cell closed, quotes within it doubled", source + ", line " + line);
+            throw new InvalidInput(
+                    "quotes", "\"", "each quoted cell closed, quotes within it doubled", source + ", line " + line);
         }
     }
 

@@ -95,9 +95,7 @@ final class RowReader {
         var record = kit.nozzles().get(id);
         if (record == null) {
             throw cells.refused(
-                    Column.NOZZLE,
-                    "nozzle",
-                    Chain.known(id, kit.nozzles().keySet()));
+                    Column.NOZZLE, "nozzle", Chain.known(id, kit.nozzles().keySet()));
         }
         return record.nozzle();
     }

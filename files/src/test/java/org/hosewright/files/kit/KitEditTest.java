@@ -35,10 +35,11 @@ class KitEditTest {
     @Test
     void keyIsAddedBehindTheLastHolds() {
         KitDocument before = KitDocument.of(WholeKit.TEXT, "kit.yaml");
-        assertThat(before.withEntry(List.of("hoses", "leader-3", "basis"), "book").text())
-                .isEqualTo(WholeKit.TEXT.replace(
-                        "@ 161 gpm\n", "@ 161 gpm\n    basis: book\n"));
-        assertThat(before.withEntry(List.of("engines", "engine-41", "discharges", "rear-3", "size"), "3 in").text())
+        assertThat(before.withEntry(List.of("hoses", "leader-3", "basis"), "book")
+                        .text())
+                .isEqualTo(WholeKit.TEXT.replace("@ 161 gpm\n", "@ 161 gpm\n    basis: book\n"));
+        assertThat(before.withEntry(List.of("engines", "engine-41", "discharges", "rear-3", "size"), "3 in")
+                        .text())
                 .isEqualTo(WholeKit.TEXT.replace("rear-3: {}", "rear-3: { size: 3 in }"));
         assertThat(before.withEntry(List.of("crew", "reaction", "4"), "110 lbf").text())
                 .isEqualTo(WholeKit.TEXT.replace("3: 95 lbf }", "3: 95 lbf, 4: 110 lbf }"));
@@ -94,7 +95,8 @@ class KitEditTest {
     void blockBecomesOneLineWhereKindsDifferHolds() {
         String text = "a:   # why\n  # inside\n  b: 1\n  c: 2\nd: 3\n";
         assertThat(YamlEdit.set(text, "t", List.of("a"), "none")).isEqualTo("a: none   # why\n  # inside\nd: 3\n");
-        assertThat(YamlEdit.set("a: |\n  long\n  text\n\nd: 3\n", "t", List.of("a"), "x")).isEqualTo("a: x\n\nd: 3\n");
+        assertThat(YamlEdit.set("a: |\n  long\n  text\n\nd: 3\n", "t", List.of("a"), "x"))
+                .isEqualTo("a: x\n\nd: 3\n");
     }
 
     @Test
@@ -138,13 +140,16 @@ class KitEditTest {
         String text = Examples.text("garden-court.kit.yaml").replace("\n", "\r\n");
         KitDocument after = KitDocument.of(text, "kit.yaml").withEntry(List.of("appliances", "second-wye"), WYE);
         assertThat(after.text().replace("\r\n", "")).doesNotContain("\n", "\r");
-        assertThat(after.withoutEntry(List.of("appliances", "second-wye")).text()).isEqualTo(text);
+        assertThat(after.withoutEntry(List.of("appliances", "second-wye")).text())
+                .isEqualTo(text);
     }
 
     @Test
     void charactersBeyondSixteenBitsDoNotShiftPlacesHolds() {
-        String text = Examples.text("garden-court.kit.yaml").replace("company: Brindle", "company: \uD83D\uDE92 Brindle");
-        KitDocument after = KitDocument.of(text, "kit.yaml").withEntry(List.of("engines", "engine-42", "tank"), "500 gal");
+        String text =
+                Examples.text("garden-court.kit.yaml").replace("company: Brindle", "company: \uD83D\uDE92 Brindle");
+        KitDocument after =
+                KitDocument.of(text, "kit.yaml").withEntry(List.of("engines", "engine-42", "tank"), "500 gal");
         assertThat(after.text()).isEqualTo(text.replace("750 gal", "500 gal"));
     }
 
@@ -178,11 +183,18 @@ class KitEditTest {
                     set.add(which);
                 }
             }
-            assertThat(document.text().lines().filter(line -> line.contains("#")).count())
+            assertThat(document.text()
+                            .lines()
+                            .filter(line -> line.contains("#"))
+                            .count())
                     .as("comments, seed " + seed)
-                    .isEqualTo(WholeKit.TEXT.lines().filter(line -> line.contains("#")).count());
+                    .isEqualTo(WholeKit.TEXT
+                            .lines()
+                            .filter(line -> line.contains("#"))
+                            .count());
             assertThat(document.kit().packages().keySet()).hasSize(2);
-            assertThat(KitDocument.of(KitText.write(document.kit()), "written").kit()).isEqualTo(document.kit());
+            assertThat(KitDocument.of(KitText.write(document.kit()), "written").kit())
+                    .isEqualTo(document.kit());
         }
     }
 }

@@ -65,8 +65,7 @@ class CanonicalJsonTest {
         map.put("b", List.of(true, 1, 0.5, "a\"\\\u0007\n"));
         map.put("a", Map.of());
         map.put("c", List.of());
-        assertThat(CanonicalJson.text(map))
-                .isEqualTo("{\"a\":{},\"b\":[true,1,0.5,\"a\\\"\\\\\\u0007\\n\"],\"c\":[]}");
+        assertThat(CanonicalJson.text(map)).isEqualTo("{\"a\":{},\"b\":[true,1,0.5,\"a\\\"\\\\\\u0007\\n\"],\"c\":[]}");
         assertThatThrownBy(() -> CanonicalJson.text(Double.NaN)).isInstanceOf(InvalidInput.class);
     }
 }

@@ -42,7 +42,8 @@ class PlainFilesTest {
             }
         };
         assertThatThrownBy(() -> PlainText.read(endless, PlainText.CSV_LIMIT, "upload"))
-                .hasMessage("upload: size cannot be 'more than 2000000 bytes'; what would do: a text file of at most 2 MB.");
+                .hasMessage(
+                        "upload: size cannot be 'more than 2000000 bytes'; what would do: a text file of at most 2 MB.");
         assertThat(given[0]).isEqualTo(PlainText.CSV_LIMIT + 1L);
     }
 
@@ -58,13 +59,15 @@ class PlainFilesTest {
 
     @Test
     void missingFileAndFolderAreRefusedHolds() {
-        assertThatThrownBy(() -> PlainText.read(folder.resolve("none.csv"), 10)).hasMessageContaining("a file that is there");
+        assertThatThrownBy(() -> PlainText.read(folder.resolve("none.csv"), 10))
+                .hasMessageContaining("a file that is there");
         assertThatThrownBy(() -> PlainText.read(folder, 10)).isInstanceOf(InvalidInput.class);
     }
 
     @Test
     void byteOrderMarkIsDroppedHolds() {
-        assertThat(PlainText.decode("\uFEFFformat: 1".getBytes(StandardCharsets.UTF_8), "kit")).isEqualTo("format: 1");
+        assertThat(PlainText.decode("\uFEFFformat: 1".getBytes(StandardCharsets.UTF_8), "kit"))
+                .isEqualTo("format: 1");
     }
 
     @Test

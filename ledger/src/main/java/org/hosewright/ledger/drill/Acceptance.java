@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.hosewright.evidence.calibration.Belief;
 import org.hosewright.evidence.calibration.Judged;
 import org.hosewright.evidence.calibration.Terms;
@@ -50,7 +51,8 @@ public final class Acceptance {
 
     private Kit kit() {
         Kit old = report.kit();
-        Map<String, NightRecord> evidence = new LinkedHashMap<>(old.evidence());
+        Map<String, NightRecord> evidence = new LinkedHashMap<>();
+        old.evidence().forEach((name, record) -> evidence.put(name, withoutReplaced(record)));
         evidence.put(report.name(), night());
         return new Kit(
                 old.company(),
@@ -124,6 +126,16 @@ public final class Acceptance {
                 .map(TestedLine::longest)
                 .reduce((one, other) -> one.metres() >= other.metres() ? one : other);
         return new NightRecord(report.date(), OptionalInt.of(used), correlations(), longest, flows());
+    }
+
+    /** An older night without the correlations of losses that it no longer stands for. */
+    private NightRecord withoutReplaced(NightRecord record) {
+        Map<String, Double> kept = new LinkedHashMap<>(record.correlation());
+        kept.keySet()
+                .removeIf(pair -> Stream.of(pair.split("/"))
+                        .anyMatch(id -> terms.hoses().containsKey(id)
+                                || terms.discharges().containsKey(id)));
+        return new NightRecord(record.date(), record.readings(), kept, record.tested(), record.flow());
     }
 
     private Map<String, Known<Ratio>> flows() {
