@@ -46,7 +46,7 @@ public final class Cautions {
 
     private static void addControlRise(Set<String> says, Line line, LineState state, UnitSystem units) {
         Pressure risen = new Pressure(state.pump().pascals() + CONTROL_RISE.pascals());
-        for (Limit limit : LineLimits.shut(line, ShutOff.of(line, risen))) {
+        for (Limit limit : ShutLimits.listOf(line, ShutOff.of(line, risen))) {
             if (limit.broken()) {
                 says.add("When the nozzle shuts, the pressure control may let the pressure rise by "
                         + text(CONTROL_RISE, units) + ": " + limit.what() + ", would see " + text(limit.at(), units)

@@ -2,20 +2,14 @@ package org.hosewright.hydraulics.limit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.hosewright.hydraulics.equipment.Appliance;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineState;
-import org.hosewright.hydraulics.line.Run;
 import org.hosewright.hydraulics.quantity.Pressure;
 
 /** Every limit that a line stands against, nozzle open and nozzle shut. */
 public final class LineLimits {
-    private static final String SHUT = ", nozzle shut";
-
     private LineLimits() {}
 
     /** The limits at a state, the most used first.
@@ -39,7 +33,7 @@ public final class LineLimits {
                         state.reaction(),
                         crew.figure(),
                         "the company's own crew figure")));
-        limits.addAll(shut(line, ShutOff.of(line, state.pump())));
+        limits.addAll(ShutLimits.listOf(line, ShutOff.of(line, state.pump())));
         limits.sort(Comparator.comparingDouble(Limit::used).reversed());
         return List.copyOf(limits);
     }
@@ -63,46 +57,5 @@ public final class LineLimits {
                 state.flow(),
                 curve.capacity(state.pump()),
                 "rated curve: 100 % to 150 psi, 70 % at 200, 50 % at 250");
-    }
-
-    /** The limits with the nozzle shut, in laying order, the nozzle last. */
-    static List<Limit> shut(Line line, ShutOff still) {
-        Map<String, Limit> limits = new LinkedHashMap<>();
-        for (int i = 0; i < line.runs().size(); i++) {
-            Run run = line.runs().get(i);
-            Pressure inHose = still.runs().get(i);
-            Pressure atEnd = still.ends().get(i);
-            run.hose()
-                    .limit()
-                    .ifPresent(most -> keepWorse(
-                            limits,
-                            new Limit(
-                                    run.hose().id() + SHUT, LimitKind.HOSE, inHose, most, "90 % of its service test")));
-            run.end()
-                    .flatMap(Appliance::rated)
-                    .ifPresent(most -> keepWorse(
-                            limits,
-                            new Limit(
-                                    run.end().get().id() + SHUT,
-                                    LimitKind.APPLIANCE,
-                                    atEnd,
-                                    most,
-                                    "its maker's rating")));
-        }
-        line.nozzle()
-                .most()
-                .ifPresent(most -> keepWorse(
-                        limits,
-                        new Limit(
-                                line.nozzle().id() + SHUT,
-                                LimitKind.NOZZLE,
-                                still.atNozzle(),
-                                most,
-                                "the most its maker allows")));
-        return List.copyOf(limits.values());
-    }
-
-    private static void keepWorse(Map<String, Limit> limits, Limit limit) {
-        limits.merge(limit.kind() + limit.what(), limit, (a, b) -> a.used() >= b.used() ? a : b);
     }
 }

@@ -3,6 +3,8 @@ package org.hosewright.hydraulics.reach;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Numbers;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** How floors are counted and how high they are: a floor is never a height without both.
  *
@@ -56,5 +58,13 @@ public record Floors(Counting counting, Length lowest, Length storey) {
                     "floor", String.valueOf(floor), "a floor at or above the street; a fall as a height", "");
         }
         return new Length(up == 0 ? 0 : lowest.metres() + (up - 1) * storey.metres());
+    }
+
+    /** A floor with its height and how floors are counted: "floor 3, 20 ft up (floor 1 is at the street)".
+     *
+     * @throws InvalidInput a floor below the street
+     */
+    public String says(int floor, UnitSystem units) {
+        return "floor " + floor + ", " + QuantityShown.of(units).rise(rise(floor)) + " (" + counting.says() + ")";
     }
 }

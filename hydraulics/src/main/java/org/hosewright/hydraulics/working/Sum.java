@@ -52,8 +52,16 @@ record Sum(List<Row> rows, String link, List<String> shown, String total) {
     }
 
     private static String turned(String number) {
-        boolean zero = number.chars().noneMatch(c -> c >= '1' && c <= '9');
-        return zero ? number : number.startsWith("-") ? number.substring(1) : "-" + number;
+        return isZero(number) ? number : number.startsWith("-") ? number.substring(1) : "-" + number;
+    }
+
+    private static boolean isZero(String number) {
+        for (int i = 0; i < number.length(); i++) {
+            if (number.charAt(i) >= '1' && number.charAt(i) <= '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String written(String number) {

@@ -12,6 +12,7 @@ import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
+import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.HoseLoss;
@@ -107,6 +108,56 @@ class LineSolverTest {
                 LineSolver.atTip(ExampleLines.crosslay(200, -100), FIFTY).pump().psi();
         assertThat(up - level).isCloseTo(43.4, within(1e-9));
         assertThat(down - level).isCloseTo(-43.4, within(1e-9));
+    }
+
+    @Test
+    void safety17SignOfTheRiseIsThatOfTheGround() {
+        // 200 ft at 50 psi and 20 ft: 50 + 47.5 + 5.3 + 8.7 up, - 8.7 down
+        assertThat(LineSolver.atTip(ExampleLines.crosslay(200, 20), FIFTY)
+                        .pump()
+                        .psi())
+                .isCloseTo(111.5, within(0.1));
+        assertThat(LineSolver.atTip(ExampleLines.crosslay(200, -20), FIFTY)
+                        .pump()
+                        .psi())
+                .isCloseTo(94.2, within(0.1));
+        assertThat(LineSolver.atPump(ExampleLines.crosslay(200, -20), Pressure.ofPsi(105))
+                        .flow()
+                        .gpm())
+                .isGreaterThan(LineSolver.atPump(ExampleLines.crosslay(200, 20), Pressure.ofPsi(105))
+                        .flow()
+                        .gpm());
+    }
+
+    @Test
+    void safety17MixedUnitsGiveTheSameLineAgrees() {
+        // The same line written in metres, kPa and L/min: 1 ft = 0.3048 m, 1 psi = 6.894757 kPa, 1 gal = 3.785412 L.
+        Hose hose = new Hose(
+                "attack-175",
+                Length.ofMillimetres(44.45),
+                Length.ofMetres(15.24),
+                Known.of(HoseLoss.of(
+                        Pressure.ofKPa(9.19 * 6.894757), Length.ofMetres(30.48), Flow.ofLitresPerMinute(378.5412))),
+                Optional.empty());
+        Run run = new Run(hose, Length.ofMetres(600 * 0.3048), Length.ofMetres(20 * 0.3048));
+        Nozzle tip = Nozzle.of("tip", new SmoothBore(Length.ofMillimetres(22.225), Pressure.ofBar(0.5 * 6.894757)));
+        Line metric = new Line(ExampleLines.CROSSLAY, List.of(run), tip, "");
+        double metric_kPa =
+                LineSolver.atTip(metric, Pressure.ofKPa(50 * 6.894757)).pump().kPa();
+        double us_psi =
+                LineSolver.atTip(ExampleLines.crosslay(600, 20), FIFTY).pump().psi();
+        // The factors above are rounded to seven digits.
+        assertThat(metric_kPa / 6.894757).isCloseTo(us_psi, within(us_psi * 1e-6));
+    }
+
+    @Test
+    void safety17SectionsAreNotFeet() {
+        Line line = ExampleLines.crosslay(200, 0);
+        assertThat(line.sections()).isEqualTo(4);
+        assertThat(line.length().feet()).isCloseTo(200, within(1e-9));
+        assertThat(ExampleLines.crosslay(201, 0).sections()).isEqualTo(5);
+        // 4 x 50 ft lose what 200 ft lose, not what 4 ft lose: 9.19 x 2.585 x 2
+        assertThat(LineSolver.atTip(line, FIFTY).hoseLoss().psi()).isCloseTo(47.5, within(0.1));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class FloorsTest {
@@ -19,6 +20,14 @@ class FloorsTest {
         assertThat(european.rise(3).feet()).isCloseTo(30, within(1e-9));
         assertThat(american.rise(1).metres()).isZero();
         assertThat(american.counting().says()).contains("floor 1 is at the street");
+    }
+
+    @Test
+    void safety14FloorShowsItsHeightAndTheCounting() {
+        assertThat(Floors.of(Floors.Counting.FROM_ONE, TEN_FEET).says(3, UnitSystem.US))
+                .isEqualTo("floor 3, 20 ft up (floor 1 is at the street)");
+        assertThat(Floors.of(Floors.Counting.FROM_GROUND, Length.ofMetres(3)).says(3, UnitSystem.SI))
+                .isEqualTo("floor 3, 9 m up (floor 1 is one up from the street)");
     }
 
     @Test
