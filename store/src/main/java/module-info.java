@@ -1,5 +1,6 @@
 /** The ledger's ports on SQLite and PostgreSQL. */
 module org.hosewright.store {
+    requires static org.checkerframework.checker.qual;
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
     requires java.sql;

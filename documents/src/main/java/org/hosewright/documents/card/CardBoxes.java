@@ -3,6 +3,7 @@ package org.hosewright.documents.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.hosewright.documents.drawing.LineStrip;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.press.Html;
@@ -56,8 +57,8 @@ final class CardBoxes {
                 : line.entries().get(1).sections() - line.entries().get(0).sections();
         Html strip = new LineStrip(entries.size(), between, from == 0, last)
                 .picture(says(entries, last), box_mm * entries.size());
-        List<Html> lengths = entries.stream()
-                .map(e -> length(e, from == 0 && e == entries.get(0)))
+        List<Html> lengths = IntStream.range(0, entries.size())
+                .mapToObj(i -> length(entries.get(i), from + i == 0))
                 .toList();
         return Html.tag(
                         "table",

@@ -27,7 +27,7 @@ public record StampGrid(double left_mm, double top_mm, double width_mm, double h
             return page;
         }
         double x = left_mm + width_mm * (number % across);
-        double y = top_mm + height_mm * (number / across);
+        double y = top_mm + height_mm * Math.floorDiv(number, across);
         return new PDRectangle(
                 (float) (page.getLowerLeftX() + x * PT_PER_MM),
                 (float) (page.getUpperRightY() - (y + height_mm) * PT_PER_MM),

@@ -184,8 +184,8 @@ final class RowReader {
             try {
                 form.accept(text);
                 return true;
-            } catch (DateTimeParseException e) {
-                continue;
+            } catch (DateTimeParseException notThisForm) {
+                // The next form may be it.
             }
         }
         return false;

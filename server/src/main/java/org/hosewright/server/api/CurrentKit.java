@@ -1,7 +1,6 @@
 package org.hosewright.server.api;
 
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.ledger.kit.KitRevision;
 import org.hosewright.ledger.kit.Kits;
@@ -10,7 +9,7 @@ import org.hosewright.server.guard.Refusal;
 /** The kit as it stands, read once for each version. */
 final class CurrentKit {
     private final Kits kits;
-    private final AtomicReference<Optional<Read>> last = new AtomicReference<>(Optional.empty());
+    private volatile Optional<Read> last = Optional.empty();
 
     CurrentKit(Kits kits) {
         this.kits = kits;
@@ -25,13 +24,13 @@ final class CurrentKit {
 
     Optional<Read> find() {
         Optional<KitRevision> latest = kits.findLatest();
-        Optional<Read> known = last.get();
+        Optional<Read> known = last;
         if (latest.isPresent()
                 && known.map(read -> read.revision().version()).equals(latest.map(KitRevision::version))) {
             return known;
         }
         Optional<Read> read = latest.map(CurrentKit::read);
-        last.set(read);
+        last = read;
         return read;
     }
 

@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.TestedLine;
+import org.hosewright.ledger.line.KitLines;
 
 /** The numbers that a night is about, each with how well it is known and where it comes from. */
 final class Headlines {
@@ -65,10 +66,7 @@ final class Headlines {
 
     /** The flow that a line's nozzle is meant for. */
     private Flow wanted(TestedLine line) {
-        return report.night()
-                .gear()
-                .nozzles()
-                .get(line.nozzle())
+        return KitLines.get(report.night().gear().nozzles(), line.nozzle(), "nozzle")
                 .rated(line.setting())
                 .flowAt();
     }

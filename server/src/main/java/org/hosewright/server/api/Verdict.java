@@ -8,6 +8,7 @@ import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.NeededRow;
 import org.hosewright.ledger.drill.RuleRow;
 import org.hosewright.ledger.kit.RuleOfThumb;
+import org.hosewright.ledger.line.KitLines;
 
 /** The verdict on the present rule in the language of the nozzle, as pieces of text of which some stand out. */
 final class Verdict {
@@ -35,10 +36,7 @@ final class Verdict {
     }
 
     private void judge(RuleRow row, RuleOfThumb rule) {
-        Tip tip = report.night()
-                .gear()
-                .nozzles()
-                .get(row.line().nozzle())
+        Tip tip = KitLines.get(report.night().gear().nozzles(), row.line().nozzle(), "nozzle")
                 .rated(row.line().setting());
         String wanted = shown.text(tip.flowAt());
         String given = shown.text(row.flow().value());
