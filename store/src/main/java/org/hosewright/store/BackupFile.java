@@ -23,16 +23,28 @@ final class BackupFile {
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
         try {
-            Files.deleteIfExists(part);
-            body.write(part);
-            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
+            writeAside(part, body);
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw Failures.ofFile(e, target.toString());
         } catch (SQLException | RuntimeException e) {
             throw Failures.wrap(e, target.toString());
+        }
+    }
+
+    private static void writeAside(Path part, Body body) throws SQLException, IOException {
+        Files.deleteIfExists(part);
+        boolean whole = false;
+        try {
+            body.write(part);
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            whole = true;
+        } finally {
+            if (!whole) {
+                Files.deleteIfExists(part);
+            }
         }
     }
 

@@ -34,17 +34,24 @@ final class FolderLock implements AutoCloseable {
         Path file = folder.resolve(NAME);
         try {
             Files.createDirectories(folder);
-            FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            if (tryLock(channel) == null) {
-                channel.close();
-                throw inUse(folder, file);
-            }
-            channel.truncate(0);
-            channel.write(
-                    ByteBuffer.wrap(("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
-            return new FolderLock(channel);
+            return hold(FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE), folder);
         } catch (IOException e) {
             throw Failures.ofFile(e, folder.toString());
+        }
+    }
+
+    private static FolderLock hold(FileChannel channel, Path folder) throws IOException {
+        try {
+            if (tryLock(channel) == null) {
+                throw inUse(folder);
+            }
+            String holder = "process " + ProcessHandle.current().pid();
+            channel.truncate(0);
+            channel.write(ByteBuffer.wrap(holder.getBytes(StandardCharsets.UTF_8)));
+            return new FolderLock(channel);
+        } catch (IOException | RuntimeException e) {
+            channel.close();
+            throw e;
         }
     }
 
@@ -56,10 +63,10 @@ final class FolderLock implements AutoCloseable {
         }
     }
 
-    private static StorageFailure inUse(Path folder, Path file) {
+    private static StorageFailure inUse(Path folder) {
         String holder;
         try {
-            holder = " (" + Files.readString(file) + ")";
+            holder = " (" + Files.readString(folder.resolve(NAME)) + ")";
         } catch (IOException e) {
             holder = "";
         }

@@ -8,7 +8,7 @@ record Pools(HikariDataSource writer, HikariDataSource reader, String where) imp
     private static final int READERS = 4;
 
     /** How long an act waits for its turn [ms]. */
-    static final int PATIENCE_MS = 10_000;
+    static final int PATIENCE_MS = 5_000;
 
     /** Opens both; each configuration carries what its database needs. */
     static Pools of(HikariConfig writing, HikariConfig reading, String where) {

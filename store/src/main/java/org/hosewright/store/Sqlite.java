@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import javax.sql.DataSource;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.storage.StorageFailure;
 import org.hosewright.ledger.storage.StorageFailure.Kind;
 import org.sqlite.SQLiteConfig;
@@ -61,6 +63,9 @@ final class Sqlite implements Database {
 
     /** Copies a store file that may be in use, by this process or another. */
     static void backup(Path file, Path target) {
+        if (!Files.exists(file)) {
+            throw new InvalidInput("store", file.toString(), "a folder that holds a store", "");
+        }
         BackupFile.write(target, part -> {
             try (Connection connection = source(file, config()).getConnection();
                     var vacuum = connection.prepareStatement("vacuum into ?")) {
@@ -99,7 +104,7 @@ final class Sqlite implements Database {
 
     private static Pools pools(Path file) throws SQLException {
         if (Files.exists(file)) {
-            refuseDamaged(file);
+            inspect(file);
         }
         SQLiteConfig writing = config();
         writing.setTransactionMode(TransactionMode.IMMEDIATE);
@@ -133,15 +138,28 @@ final class Sqlite implements Database {
         return pool;
     }
 
-    private static void refuseDamaged(Path file) throws SQLException {
+    /* Looks without setting anything: what is damaged or someone else's stays as it is, byte for byte. */
+    private static void inspect(Path file) throws SQLException {
         var plain = new SQLiteConfig();
         plain.setBusyTimeout(Pools.PATIENCE_MS);
         try (Connection connection = source(file, plain).getConnection();
-                var statement = connection.createStatement();
-                var answer = statement.executeQuery("pragma quick_check(1)")) {
-            if (answer.next() && !"ok".equals(answer.getString(1))) {
-                throw Failures.of(Kind.DAMAGED, file.toString(), null, new SQLException(answer.getString(1)));
+                var statement = connection.createStatement()) {
+            String check = text(statement, "pragma quick_check(1)");
+            if (!"ok".equals(check)) {
+                throw Failures.of(Kind.DAMAGED, file.toString(), null, new SQLException(check));
             }
+            String tables = "select count(*) || '/' || count(case when name = 'flyway_schema_history' then 1 end)"
+                    + " from sqlite_master where type = 'table'";
+            String found = text(statement, tables);
+            if (!found.equals("0/0") && found.endsWith("/0")) {
+                throw Schema.foreign(file.toString(), null);
+            }
+        }
+    }
+
+    private static String text(Statement statement, String query) throws SQLException {
+        try (var answer = statement.executeQuery(query)) {
+            return answer.next() ? answer.getString(1) : "";
         }
     }
 }

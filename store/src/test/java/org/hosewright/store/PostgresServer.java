@@ -2,23 +2,24 @@ package org.hosewright.store;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.sql.SQLException;
 import java.util.UUID;
 
-/** A PostgreSQL server for one test class, its data gone with it. */
-final class PostgresServer implements AutoCloseable {
+/** The tests' own PostgreSQL server, started once; it and its data end with the tests. */
+final class PostgresServer {
+    private static final PostgresServer ONLY = start();
+
     private final EmbeddedPostgres server;
 
     private PostgresServer(EmbeddedPostgres server) {
         this.server = server;
     }
 
-    /** Starts the server.
-     *
-     * @throws AssertionError it cannot start on this machine
-     */
-    static PostgresServer start() {
+    static PostgresServer get() {
+        return ONLY;
+    }
+
+    private static PostgresServer start() {
         try {
             return new PostgresServer(EmbeddedPostgres.builder()
                     .setServerConfig("fsync", "off")
@@ -49,14 +50,5 @@ final class PostgresServer implements AutoCloseable {
 
     int port() {
         return server.getPort();
-    }
-
-    @Override
-    public void close() {
-        try {
-            server.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -1,0 +1,119 @@
+package org.hosewright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import org.hosewright.ledger.drill.DrillRow;
+import org.hosewright.ledger.history.Entry;
+import org.hosewright.ledger.kit.KitRevision;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A store whose process is killed again and again while it writes, each time at another moment. */
+final class KillTest {
+    /** One kill in so many falls while the store may still be opening, one in its very first acts. */
+    private static final int PHASES = 5;
+
+    private static final int OPENING_MS = 900;
+    private static final int WRITING_MS = 600;
+
+    @TempDir
+    Path folder;
+
+    private long acknowledged;
+    private long lastEntry;
+
+    @Test
+    void twentyKillsLoseNothingHolds() throws Exception {
+        killAndCheck(20, 20260512);
+    }
+
+    @Test
+    @Tag("long")
+    void twoHundredKillsLoseNothingHolds() throws Exception {
+        killAndCheck(200, 41);
+    }
+
+    private void killAndCheck(int kills, long seed) throws Exception {
+        var random = new Random(seed);
+        Path data = folder.resolve("data");
+        var said = new ArrayList<String>();
+        for (int kill = 0; kill < kills; kill++) {
+            said.addAll(writeUntilKilled(data, kill, random));
+            check(data, said, "seed " + seed + ", kill " + kill);
+        }
+        System.out.println(kills + " kills (seed " + seed + "): " + acknowledged + " acknowledged writes in "
+                + lastEntry + " acts, none missing");
+        assertThat(acknowledged)
+                .as("acknowledged writes, or the test shows nothing")
+                .isGreaterThan(20L * kills);
+    }
+
+    private List<String> writeUntilKilled(Path data, int kill, Random random) throws Exception {
+        try (Child writer =
+                Child.start(List.of(), BusyWriter.class, folder, data.toString(), Long.toString(random.nextLong()))) {
+            if (kill % PHASES == 0) {
+                TimeUnit.MILLISECONDS.sleep(random.nextInt(OPENING_MS));
+            } else {
+                writer.awaitLine(kill % PHASES == 1 ? "open" : "row");
+                TimeUnit.MILLISECONDS.sleep(random.nextInt(WRITING_MS));
+            }
+            writer.kill();
+            assertThat(writer.words()).doesNotContain("Exception");
+            return writer.said();
+        }
+    }
+
+    /** Every acknowledged write is there as it was said, and nothing is half-made. */
+    private void check(Path data, List<String> said, String round) {
+        try (Store store = Store.open(data)) {
+            assertThat(store.check()).as(round).isEmpty();
+            long before = lastEntry;
+            lastEntry = store.history().listLatest(1).stream()
+                    .mapToLong(entry -> entry.mark().entry())
+                    .findFirst()
+                    .orElse(0);
+            long saidLast = said.stream().mapToLong(KillTest::entry).max().orElse(0);
+            assertThat(lastEntry).as(round).isGreaterThanOrEqualTo(Math.max(before, saidLast));
+            Map<Long, Entry> history = new HashMap<>();
+            store.history()
+                    .listLatest(Integer.MAX_VALUE)
+                    .forEach(each -> history.put(each.mark().entry(), each));
+            for (String line : said) {
+                check(store, history, line.split(" "), round);
+            }
+            said.clear();
+        }
+    }
+
+    private void check(Store store, Map<Long, Entry> history, String[] words, String round) {
+        if (words[0].equals("kit")) {
+            KitRevision kit =
+                    store.kits().findRevision(Long.parseLong(words[1])).orElseThrow();
+            assertThat(kit.mark().entry() + " " + BusyWriter.sum(kit.text()))
+                    .as(round)
+                    .isEqualTo(words[2] + " " + words[3]);
+            assertThat(history.get(kit.mark().entry()).mark()).as(round).isEqualTo(kit.mark());
+            acknowledged++;
+        } else if (words[0].equals("row")) {
+            DrillRow row = store.drills().listRevisions(words[1]).get(Integer.parseInt(words[2]) - 1);
+            assertThat(row.mark().entry() + " " + BusyWriter.sum(row)).as(round).isEqualTo(words[3] + " " + words[4]);
+            assertThat(history.get(row.mark().entry()).mark()).as(round).isEqualTo(row.mark());
+            acknowledged++;
+        }
+    }
+
+    private static long entry(String line) {
+        String[] words = line.split(" ");
+        return words[0].equals("kit")
+                ? Long.parseLong(words[2])
+                : words[0].equals("row") ? Long.parseLong(words[3]) : 0;
+    }
+}
