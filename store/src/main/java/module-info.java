@@ -9,7 +9,6 @@ module org.hosewright.store {
     requires com.zaxxer.hikari;
     requires flyway.core;
     requires org.jdbi.v3.core;
-    requires org.postgresql.jdbc;
     requires org.xerial.sqlitejdbc;
 
     exports org.hosewright.store;

@@ -1,12 +1,13 @@
 package org.hosewright.store;
 
 import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.util.DriverDataSource;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.util.List;
+import java.util.Properties;
 import javax.sql.DataSource;
 import org.hosewright.ledger.storage.StorageFailure;
-import org.postgresql.ds.PGSimpleDataSource;
 
 /** A store in a PostgreSQL database, which several servers may share. */
 final class Postgres implements Database {
@@ -23,8 +24,7 @@ final class Postgres implements Database {
     static Postgres open(String jdbcUrl) {
         String where = jdbcUrl.replaceFirst("\\?.*", "");
         try {
-            var source = new PGSimpleDataSource();
-            source.setUrl(jdbcUrl);
+            DataSource source = new DriverDataSource(jdbcUrl, null, new Properties(), null, null);
             Schema.bring(source, where);
             HikariConfig writing = pool(source, "set synchronous_commit = on; set lock_timeout = " + Pools.PATIENCE_MS);
             HikariConfig reading = pool(source, "set default_transaction_read_only = on");
@@ -66,7 +66,7 @@ final class Postgres implements Database {
         pools.close();
     }
 
-    private static HikariConfig pool(PGSimpleDataSource source, String atStart) {
+    private static HikariConfig pool(DataSource source, String atStart) {
         var pool = new HikariConfig();
         pool.setDataSource(source);
         pool.setConnectionInitSql(atStart);

@@ -87,7 +87,7 @@ final class KillTest {
                     .listLatest(Integer.MAX_VALUE)
                     .forEach(each -> history.put(each.mark().entry(), each));
             for (String line : said) {
-                check(store, history, line.split(" "), round);
+                check(store, history, line.split(" ", -1), round);
             }
             said.clear();
         }
@@ -111,7 +111,7 @@ final class KillTest {
     }
 
     private static long entry(String line) {
-        String[] words = line.split(" ");
+        String[] words = line.split(" ", -1);
         return words[0].equals("kit")
                 ? Long.parseLong(words[2])
                 : words[0].equals("row") ? Long.parseLong(words[3]) : 0;

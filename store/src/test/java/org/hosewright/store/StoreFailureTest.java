@@ -135,9 +135,11 @@ final class StoreFailureTest {
         assertThatThrownBy(() -> Store.backup(folder.resolve("empty"), target))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("a folder that holds a store");
-        assertThatThrownBy(() -> Store.backup(data, folder.resolve("no such folder").resolve("backup.sqlite")))
+        assertThatThrownBy(() ->
+                        Store.backup(data, folder.resolve("no such folder").resolve("backup.sqlite")))
                 .isInstanceOf(StorageFailure.class);
-        assertThat(folder).isDirectoryNotContaining(path -> path.getFileName().toString().contains("backup"));
+        assertThat(folder)
+                .isDirectoryNotContaining(path -> path.getFileName().toString().contains("backup"));
         assertThat(folder.resolve("empty")).doesNotExist();
     }
 
