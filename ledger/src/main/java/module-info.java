@@ -8,6 +8,7 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.drill;
     exports org.hosewright.ledger.history;
     exports org.hosewright.ledger.kit;
+    exports org.hosewright.ledger.lay;
     exports org.hosewright.ledger.line;
     exports org.hosewright.ledger.picture;
     exports org.hosewright.ledger.reach;

@@ -1,0 +1,65 @@
+package org.hosewright.files.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.files.lay.LayDocument.End;
+import org.hosewright.files.lay.LayDocument.LaidLine;
+import org.hosewright.files.lay.LayDocument.Leg;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.lay.SingleLay;
+
+/** A lay taken as one line, where it is one. */
+final class OneLine {
+    private static final String ONE = "one line: a discharge, hose and a nozzle";
+
+    private OneLine() {}
+
+    static SingleLay of(LayDocument lay, String source) {
+        if (lay.lines().size() > 1) {
+            throw refused("a second line", lay.lines().get(1).discharge(), source);
+        }
+        LaidLine line = lay.lines().get(0);
+        Leg leg = line.leg();
+        if (leg.end() instanceof End.Wye) {
+            throw refused("a wye", "wye", source);
+        }
+        if (leg.end() instanceof End.Join join) {
+            throw refused("a join", join.name(), source);
+        }
+        if (leg.end() instanceof End.Piece piece) {
+            throw refused("a piece", piece.word(), source);
+        }
+        if (leg.hose().isEmpty()) {
+            throw new InvalidInput("hose of line " + line.discharge(), "", "hose in laying order", source);
+        }
+        return single(lay, line, (End.Tip) leg.end(), source);
+    }
+
+    private static SingleLay single(LayDocument lay, LaidLine line, End.Tip tip, String source) {
+        if (tip.shut()) {
+            throw new InvalidInput("the only nozzle", "shut", "a nozzle that is open", source);
+        }
+        HosePackage laid = new HosePackage(
+                line.discharge(),
+                lay.engine(),
+                line.discharge(),
+                line.leg().hose(),
+                tip.nozzle(),
+                tip.setting(),
+                line.leg().crew(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        List<String> left = new ArrayList<>();
+        if (lay.supply().isPresent()) {
+            left.add("The supply is not reckoned: nothing here says whether it gives this flow.");
+        }
+        return new SingleLay(laid, line.leg().rise(), lay.ask(), left);
+    }
+
+    private static InvalidInput refused(String what, String value, String source) {
+        return new InvalidInput(what + " in the lay, which is not solved here,", value, ONE, source);
+    }
+}
