@@ -6,33 +6,47 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hosewright.documents.Papers;
 import org.hosewright.evidence.calibration.Finding;
 import org.hosewright.evidence.calibration.RowCheck;
 import org.hosewright.evidence.night.Night;
 import org.hosewright.evidence.night.Reading;
+import org.hosewright.files.kit.KitAcceptance;
 import org.hosewright.files.readings.ReadingParser;
 import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.NightGear;
+import org.hosewright.server.ServerConfig;
+import org.hosewright.server.guard.Refusal;
 
 /** What a test night says: one row at a time while it is typed, and all of it together. */
 final class AnalysisRoutes {
     private final DrillRoutes drills;
     private final CurrentKit kit;
+    private final ServerConfig config;
 
-    AnalysisRoutes(DrillRoutes drills, CurrentKit kit) {
+    AnalysisRoutes(DrillRoutes drills, CurrentKit kit, ServerConfig config) {
         this.drills = drills;
         this.kit = kit;
+        this.config = config;
     }
 
     List<Route> list() {
         return List.of(
                 Route.post("/drills/{drill}/row-check", this::checkRow),
-                Route.get("/drills/{drill}/report", this::report));
+                Route.get("/drills/{drill}/report", this::report),
+                Route.get("/drills/{drill}/profile", this::profile),
+                Route.get("/drills/{drill}/result.json", this::result),
+                Route.get("/drills/{drill}/report.pdf", this::print),
+                Route.post("/drills/{drill}/acceptance", this::accept));
     }
 
     private void checkRow(Context answer) {
@@ -72,6 +86,50 @@ final class AnalysisRoutes {
     static DrillReport analysed(DrillRecord drill, Kit kit, StandingNight night) {
         return DrillAnalysis.of(
                 DrillRoutes.fileName(drill), Optional.of(drill.date()), kit, night.readings(), night.rulings());
+    }
+
+    private void profile(Context answer) {
+        DrillReport report = analysed(drills.of(answer));
+        Optional<Length> length = Queried.find(answer, "length").map(QuantityText::length);
+        int which = Queried.number(answer, "line", 0);
+        ObjectNode json = report.lines().stream()
+                .skip(which)
+                .findFirst()
+                .flatMap(line -> new ProfileShown(report, line).json(length, Queried.sheet(answer)))
+                .orElseThrow(() -> new Refusal(
+                        409,
+                        "Not known",
+                        "This night does not tell yet what its line needs; see what would settle it."));
+        Answer.json(answer, json);
+    }
+
+    private void result(Context answer) {
+        answer.contentType("application/json; charset=utf-8").result(ResultJson.drill(analysed(drills.of(answer))));
+    }
+
+    private void print(Context answer) {
+        DrillRecord drill = drills.of(answer);
+        byte[] pdf = Papers.drillReport(analysed(drill), PaperRoutes.stamp(config));
+        Answer.file(answer, DrillRoutes.fileName(drill) + ".report.pdf", "application/pdf", pdf);
+    }
+
+    private void accept(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "version", "basedOn"));
+        DrillRecord drill = drills.of(answer);
+        CurrentKit.Read now = kit.get();
+        KitAcceptance.Accepted made = KitAcceptance.of(now.document(), analysed(drill));
+        if (made.taken().isEmpty()) {
+            throw new Refusal(
+                    409, "Nothing to accept", "This night determines no number that the kit could take over.");
+        }
+        var seen = new Drills.Seen(drill.id(), asked.number("version"));
+        new Acceptance(made)
+                .send(answer, drills.accept(seen, made.document().text(), asked.number("basedOn"), asked.act()));
+    }
+
+    private DrillReport analysed(DrillRecord drill) {
+        Kit now = kit.get().document().kit();
+        return analysed(drill, now, StandingNight.of(drill, now));
     }
 
     private static void finding(ObjectNode json, Finding finding) {

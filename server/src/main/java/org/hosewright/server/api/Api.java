@@ -3,10 +3,15 @@ package org.hosewright.server.api;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.hosewright.files.kit.Revision;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.Ports;
 import org.hosewright.server.ServerConfig;
 
@@ -21,10 +26,13 @@ public final class Api {
         kit = new CurrentKit(ports.kits());
         var drills = new DrillRoutes(ports.drills());
         routes = Stream.of(
-                        List.of(Route.get("/company", this::company)),
+                        List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
+                        new StationRoutes(kit, ports.drills(), config.clock()).list(),
                         new KitRoutes(ports.kits(), kit).list(),
                         drills.list(),
-                        new AnalysisRoutes(drills, kit).list(),
+                        new AnalysisRoutes(drills, kit, config).list(),
+                        new ReachRoutes(kit, config.clock()).list(),
+                        new PaperRoutes(kit, config).list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();
@@ -47,5 +55,14 @@ public final class Api {
                 .put("units", what.units().word());
         json.put("zone", what.zone()).put("demo", config.demo());
         Answer.json(answer, json.put("kitVersion", now.revision().version()).put("revision", Revision.of(what)));
+    }
+
+    private static void describe(Context answer) {
+        try (InputStream document = HosewrightServer.class.getResourceAsStream("openapi.json")) {
+            answer.contentType("application/json; charset=utf-8")
+                    .result(Objects.requireNonNull(document, "openapi.json").readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

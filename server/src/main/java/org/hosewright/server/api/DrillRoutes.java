@@ -10,12 +10,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.ledger.drill.Accepting;
 import org.hosewright.ledger.drill.DrillChange;
 import org.hosewright.ledger.drill.DrillHead;
 import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillRow;
 import org.hosewright.ledger.drill.DrillSaving;
 import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.history.Act;
 
 /** Test nights as they are kept: listed, started, changed, written out. */
 final class DrillRoutes {
@@ -38,6 +40,10 @@ final class DrillRoutes {
     DrillRecord of(Context request) {
         String id = request.pathParam("drill");
         return drills.findDrill(id).orElseThrow(() -> Refused.unknown("test night"));
+    }
+
+    Accepting accept(Drills.Seen seen, String kitText, long basedOn, Act act) {
+        return drills.accept(seen, kitText, basedOn, act);
     }
 
     private void listAll(Context answer) {

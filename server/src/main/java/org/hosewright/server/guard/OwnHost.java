@@ -13,7 +13,7 @@ public final class OwnHost {
     public static void check(Context request) {
         String host = request.header("Host");
         String named = host == null ? "" : host;
-        String expectedPort = ":" + request.port();
+        String expectedPort = ":" + request.req().getLocalPort();
         String name = named.endsWith(expectedPort) ? named.substring(0, named.length() - expectedPort.length()) : named;
         if (!NAMES.contains(name)) {
             throw new Refusal(

@@ -1,1 +1,95 @@
-export {};
+/** What goes on the rig? Every figure of the cards, with what it really gives, before anything is printed. */
+import { html, nothing } from 'lit';
+import { get, save, Trouble } from '../shared/api.js';
+import { failed } from '../shared/notes.js';
+import { Part, busy, company } from '../shared/page.js';
+import { set, capital, day } from '../shared/text.js';
+
+const SHEETS = [
+  { path: 'pump-card.pdf', name: 'Pump card', what: 'for the panel: discharge by length, legible at arm\'s length in red light' },
+  { path: 'tags.pdf', name: 'Discharge tags', what: 'one for each discharge, to cut out' },
+  { path: 'pocket-card.pdf', name: 'Pocket card', what: 'all packages, folded to fit a pocket' },
+];
+
+class PapersPage extends Part {
+  static properties = { preview: { state: true }, trouble: { state: true }, none: { state: true }, drawing: { state: true }, round: { state: true } };
+
+  constructor() {
+    super();
+    /** @type {any} */
+    this.preview = null;
+    this.trouble = '';
+    this.none = false;
+    /** @type {string | null} the sheet that is being drawn */
+    this.drawing = null;
+    /** @type {'nearest' | 'up'} */
+    this.round = 'nearest';
+  }
+
+  async connectedCallback() {
+    super.connectedCallback();
+    this.none = (await company) === null;
+    if (!this.none) await this.look();
+  }
+
+  async look() {
+    try {
+      this.preview = await get(`/papers?round=${this.round}`);
+      this.trouble = '';
+    } catch (error) {
+      this.trouble = error instanceof Trouble ? error.message : String(error);
+    }
+  }
+
+  render() {
+    if (this.none) return html`<div class="empty"><p>There is no kit yet, so there is nothing to print.</p><p><a href="/kit">Write or import the kit</a></p></div>`;
+    if (this.trouble) return html`<p class="wrong" role="alert">${this.trouble}</p>`;
+    const preview = this.preview;
+    if (!preview) return busy('Working out the figures');
+    const refused = preview.engines.flatMap((/** @type {any} */ engine) => engine.lines).flatMap((/** @type {any} */ line) => line.entries).filter((/** @type {any} */ entry) => !entry.stands).length;
+    return html`<p class="sub">Revision ${preview.revision}, ${day(preview.made)}. Rounded to ${preview.step}. ${refused === 0 ? 'Every figure passes its checks.'
+        : `${refused} ${refused === 1 ? 'figure is' : 'figures are'} refused and will not be printed.`}</p>
+      <p class="stamp">${preview.stamp}</p><p class="soft">${preview.stampMeans}</p>
+      ${preview.engines.length === 0 ? html`<div class="empty"><p>No package is on an engine yet.</p><p><a href="/kit">Add a package</a></p></div>` : this.sheets()}
+      ${preview.engines.map((/** @type {any} */ engine) => html`<section><h2>${engine.id}</h2>${engine.lines.map((/** @type {any} */ line) => this.line(line))}</section>`)}
+      ${preview.assumed.length ? html`<section><h2>What the papers assume</h2><ul class="plain">${preview.assumed.map((/** @type {string} */ one) => html`<li>${set(one)}</li>`)}</ul></section>` : nothing}`;
+  }
+
+  sheets() {
+    return html`<ul class="sheets">${SHEETS.map((sheet) => html`<li><button ?disabled=${this.drawing !== null} @click=${() => this.print(sheet.path)}>
+        ${this.drawing === sheet.path ? `Drawing the ${sheet.name.toLowerCase()}` : `Print the ${sheet.name.toLowerCase()}`}</button> <span class="soft">${sheet.what}</span>
+        ${this.drawing === sheet.path ? html`<span class="busy"></span>` : nothing}</li>`)}</ul>
+      <p class="row"><label class="inline">Round <select @change=${(/** @type {Event} */ event) => { this.round = /** @type {any} */ (event.target).value; this.look(); }}>
+        <option value="nearest">to the nearest ${this.preview.step}</option><option value="up">up to the next ${this.preview.step}</option></select></label></p>`;
+  }
+
+  /** @param {string} path */
+  async print(path) {
+    this.drawing = path;
+    await save(`/papers/${path}?round=${this.round}`).catch(failed);
+    this.drawing = null;
+  }
+
+  /** @param {any} line */
+  line(line) {
+    return html`<section class="line"><h3>${line.id}</h3>
+      <p class="soft">${set(line.hose)}; ${set(line.nozzle)}. Read on ${set(line.gauge)}. ${set(capital(line.evidence))}.</p>
+      <div class="wide" tabindex="0" role="region" aria-label="Figures of ${line.id}"><table class="figures">
+        <thead><tr><th scope="col">length</th><th scope="col">gauge shows</th><th scope="col">flow</th><th scope="col">at the tip</th><th scope="col">reaction</th><th scope="col" class="words">checks</th></tr></thead>
+        <tbody>${line.entries.map((/** @type {any} */ entry) => this.entry(entry))}</tbody></table></div>
+      <p>Each floor up, ${line.floorHeight}: add ${line.floorAdder}. Safe to ${line.safe}, level; stopped by ${set(line.stoppedBy)}.</p>
+      ${line.cautions.map((/** @type {string} */ caution) => html`<p class="caution">${set(caution)}</p>`)}</section>`;
+  }
+
+  /** @param {any} entry */
+  entry(entry) {
+    const failed = entry.checks.filter((/** @type {any} */ check) => !check.passed);
+    return html`<tr class=${entry.stands ? '' : 'refused'}><th scope="row">${entry.length}</th>
+      <td class="figure">${entry.stands ? entry.figure : html`<s>${entry.figure}</s>`}${entry.tested ? nothing : html`<span class="untested">untested</span>`}</td>
+      <td>${entry.flow}</td><td>${entry.tip}</td><td>${entry.reaction}</td>
+      <td class="words">${entry.stands ? html`<details><summary>passes ${entry.checks.length} checks</summary><ul class="plain">${entry.checks.map((/** @type {any} */ check) => html`<li>${set(check.says)}</li>`)}
+          ${entry.notChecked.map((/** @type {string} */ one) => html`<li class="soft">${set(one)}</li>`)}</ul></details>`
+        : html`<span class="wrong">refused</span> ${entry.refusal.length ? entry.refusal.map((/** @type {string} */ says) => html`<span class="why">${set(says)} </span>`) : failed.map((/** @type {any} */ check) => set(check.says))}`}</td></tr>`;
+  }
+}
+customElements.define('hw-papers', PapersPage);
