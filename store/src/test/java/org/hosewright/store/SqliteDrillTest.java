@@ -2,7 +2,7 @@ package org.hosewright.store;
 
 import java.time.Clock;
 
-final class SqliteContractTest extends StoreContract {
+final class SqliteDrillTest extends DrillContract {
     @Override
     Store open(Clock clock) {
         return Store.open(folder.resolve("data"), clock);

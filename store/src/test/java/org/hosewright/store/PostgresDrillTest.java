@@ -2,7 +2,7 @@ package org.hosewright.store;
 
 import java.time.Clock;
 
-final class PostgresContractTest extends StoreContract {
+final class PostgresDrillTest extends DrillContract {
     private String url = "";
 
     @Override
