@@ -1,12 +1,19 @@
 package org.hosewright.evidence.calibration;
 
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
+import org.hosewright.evidence.joint.Posterior;
+import org.hosewright.evidence.joint.Role;
+import org.hosewright.evidence.joint.Survey;
+import org.hosewright.evidence.joint.Unknowns;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Force;
 import org.hosewright.hydraulics.quantity.HoseLoss;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.Quantity;
 import org.hosewright.hydraulics.quantity.Ratio;
 
 /** What a night lets one believe about the line: every answer with its standard error, absent where the night cannot tell it.
@@ -14,50 +21,122 @@ import org.hosewright.hydraulics.quantity.Ratio;
  * <p>A standard error here is such that 1.96 of them make the 95 % half-width, few readings included.
  */
 public final class Belief {
-    Belief() {}
+    private final Survey survey;
+    private final Unknowns unknowns;
+    private final Optional<Posterior> posterior;
+
+    private Belief(Survey survey, Optional<Posterior> posterior) {
+        this.survey = survey;
+        this.unknowns = survey.joint().unknowns();
+        this.posterior = posterior;
+    }
+
+    static Belief of(Survey survey, Posterior posterior) {
+        return new Belief(survey, Optional.of(posterior));
+    }
+
+    /** The belief of a night that tells nothing. */
+    static Belief none(Survey survey) {
+        return new Belief(survey, Optional.empty());
+    }
 
     /** True pump pressure, at a gauge before the piping, that puts a true total pressure on the tip. */
     public Optional<Known<Pressure>> neededPump(Course line, Pressure tip) {
-        throw new UnsupportedOperationException();
+        return forms(line, true).map(forms -> forms.needed(tip.pascals())).flatMap(form -> told(form, Pressure::new));
     }
 
     /** The same at a gauge at the discharge, which does not see the loss of the piping. */
     public Optional<Known<Pressure>> neededAtDischarge(Course line, Pressure tip) {
-        throw new UnsupportedOperationException();
+        return forms(line, false).map(forms -> forms.needed(tip.pascals())).flatMap(form -> told(form, Pressure::new));
     }
 
     /** Flow that a true pump pressure, at a gauge before the piping, delivers. */
     public Optional<Known<Flow>> delivered(Course line, Pressure pump) {
-        throw new UnsupportedOperationException();
+        return forms(line, true).flatMap(forms -> forms.flow(pump.pascals())).flatMap(form -> told(form, Flow::new));
     }
 
     /** Total pressure at the tip that a true pump pressure leaves. */
     public Optional<Known<Pressure>> tip(Course line, Pressure pump) {
-        throw new UnsupportedOperationException();
+        return forms(line, true).flatMap(forms -> forms.tip(pump.pascals())).flatMap(form -> told(form, Pressure::new));
     }
 
     /** Reaction on the crew at a true pump pressure. */
     public Optional<Known<Force>> reaction(Course line, Pressure pump) {
-        throw new UnsupportedOperationException();
+        return forms(line, true)
+                .flatMap(forms -> forms.reaction(pump.pascals()))
+                .flatMap(form -> told(form, Force::new));
     }
 
     /** Loss of a hose. */
     public Optional<Known<HoseLoss>> hose(String id) {
-        throw new UnsupportedOperationException();
+        return told(Role.HOSE, id, HoseLoss::new);
     }
 
     /** Loss of a discharge's piping. */
     public Optional<Known<PointLoss>> discharge(String id) {
-        throw new UnsupportedOperationException();
+        return told(Role.PIPING, id, PointLoss::new);
     }
 
-    /** Flow factor of a nozzle, even where the night did not determine it and the belief is the prior's. */
+    /** Flow factor of a nozzle, even where the night alone does not tell it: the one that this night's hose losses go with. */
     public Optional<Known<Ratio>> nozzle(String id) {
-        throw new UnsupportedOperationException();
+        for (int place : unknowns.listOf(Role.NOZZLE)) {
+            String tip = unknowns.get(place).id();
+            if (posterior.isPresent() && (tip.equals(id) || tip.startsWith(id + " "))) {
+                return Optional.of(known(value(posterior.get(), place), posterior.get(), Ratio::new));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Flow factor of a tip that the night tells, by the name of the tip's unknown. */
+    Optional<Known<Ratio>> tipFactor(String tip) {
+        return told(Role.NOZZLE, tip, Ratio::new);
+    }
+
+    /** Reading of a meter over the true flow. */
+    public Optional<Known<Ratio>> meter(String id) {
+        return told(Role.METER, id, Ratio::new);
+    }
+
+    /** Reading of a gauge less the true pressure; only for a gauge whose fixed error does not grow with the reading. */
+    public Optional<Known<Pressure>> gauge(String id) {
+        return told(Role.OFFSET, id, Pressure::new);
     }
 
     /** Correlation of a hose's loss with a discharge's, between -1 and 1; 0 where the night has not both. */
     public double correlation(String hose, String discharge) {
-        throw new UnsupportedOperationException();
+        OptionalInt first = unknowns.find(Role.HOSE, hose);
+        OptionalInt second = unknowns.find(Role.PIPING, discharge);
+        if (posterior.isEmpty() || first.isEmpty() || second.isEmpty()) {
+            return 0;
+        }
+        var cloud = posterior.get().cloud();
+        int i = first.getAsInt();
+        int j = second.getAsInt();
+        return cloud.covariance(i, j) / (cloud.deviation(i) * cloud.deviation(j));
+    }
+
+    private Optional<CourseForms> forms(Course line, boolean piping) {
+        return posterior.flatMap(found -> CourseForms.find(survey, found.cloud(), line, piping));
+    }
+
+    private <Q extends Quantity> Optional<Known<Q>> told(Role role, String id, DoubleFunction<Q> make) {
+        OptionalInt place = unknowns.find(role, id);
+        return place.isEmpty()
+                ? Optional.empty()
+                : posterior.map(found -> value(found, place.getAsInt())).flatMap(form -> told(form, make));
+    }
+
+    private <Q extends Quantity> Optional<Known<Q>> told(Form form, DoubleFunction<Q> make) {
+        return posterior.filter(found -> form.isTold(found, unknowns)).map(found -> known(form, found, make));
+    }
+
+    private static <Q extends Quantity> Known<Q> known(Form form, Posterior posterior, DoubleFunction<Q> make) {
+        return Known.of(make.apply(form.value()), make.apply(form.deviation(posterior)));
+    }
+
+    /** An unknown's value; where its logarithm is normal, the mean is a little above the middle. */
+    private Form value(Posterior found, int place) {
+        return Form.unknown(unknowns, found.cloud(), place);
     }
 }

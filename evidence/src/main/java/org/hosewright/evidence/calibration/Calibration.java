@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.evidence.joint.Survey;
 import org.hosewright.evidence.night.Night;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -42,6 +43,6 @@ public record Calibration(
      *     pressure at the tip than the pump and the fall of the ground allow
      */
     public static Calibration of(Night night) {
-        throw new UnsupportedOperationException();
+        return new Analysis(Survey.of(night)).calibration();
     }
 }

@@ -1,5 +1,9 @@
 package org.hosewright.evidence.calibration;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.hosewright.evidence.fault.Hearing;
+import org.hosewright.evidence.joint.Survey;
 import org.hosewright.evidence.night.Night;
 import org.hosewright.evidence.night.Reading;
 
@@ -15,6 +19,11 @@ public final class RowCheck {
      *     pressure at the tip than the pump and the fall of the ground allow
      */
     public static Finding check(Night soFar, Reading next) {
-        throw new UnsupportedOperationException();
+        List<Reading> rows = new ArrayList<>(soFar.readings());
+        rows.removeIf(row -> row.id().equals(next.id()));
+        rows.add(next);
+        Survey survey = Survey.of(new Night(rows, soFar.gear(), soFar.rulings(), soFar.units()));
+        Judging judging = new Judging(survey, Hearing.of(survey));
+        return judging.finding(rows.size() - 1);
     }
 }

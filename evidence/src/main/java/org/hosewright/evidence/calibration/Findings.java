@@ -1,0 +1,156 @@
+package org.hosewright.evidence.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hosewright.evidence.fault.Cause;
+import org.hosewright.evidence.fault.Inquiry;
+import org.hosewright.evidence.fault.Suspicion;
+import org.hosewright.evidence.joint.Channel;
+import org.hosewright.evidence.joint.Line;
+import org.hosewright.evidence.joint.Says;
+import org.hosewright.evidence.joint.Survey;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.evidence.night.Ruling;
+
+/** The sentences about one reading. */
+final class Findings {
+    private final Says says;
+    private final Reading reading;
+    private final Line line;
+    private final Inquiry inquiry;
+
+    Findings(Survey survey, Reading reading, Inquiry inquiry) {
+        this.says = new Says(survey.night().units());
+        this.reading = reading;
+        this.line = survey.joint().lines().get(survey.night().readings().indexOf(reading));
+        this.inquiry = inquiry;
+    }
+
+    /** The finding of a founded suspicion. */
+    Finding of(Suspicion suspicion) {
+        List<FindingKind> open = new ArrayList<>();
+        suspicion.listOpen().forEach(cause -> open.add(kind(cause)));
+        if (!suspicion.isTold()) {
+            return new Finding(FindingKind.CANNOT_TELL, open, pumpExpected() + "; " + cannotTell(open), lookAt(open));
+        }
+        Cause cause = suspicion.likeliest();
+        FindingKind kind = kind(cause);
+        open.remove(kind);
+        return new Finding(kind, open, expected(cause) + ": " + kindText(kind), check(kind));
+    }
+
+    /** The finding of a reading that goes with the others. */
+    Finding agreeing(Survey survey, int place) {
+        boolean tells = survey.joint().lines().get(place).spare() > 0;
+        return new Finding(
+                FindingKind.NONE,
+                List.of(),
+                tells ? "goes with the other readings" : "nothing read beside it that could contradict it",
+                "");
+    }
+
+    /** A finding with a pair of readings that cannot both be steady. */
+    Finding paired(Finding finding, String pair) {
+        boolean none = finding.kind() == FindingKind.NONE;
+        String says = none ? pair : pair + "; " + finding.says();
+        String check = none ? "read both again, one after the other, once the needles stand still" : finding.check();
+        return new Finding(none ? FindingKind.CANNOT_TELL : finding.kind(), finding.also(), says, check);
+    }
+
+    /** A finding with what a person ruled. */
+    Finding ruled(Finding finding, Ruling ruling) {
+        String verdict = ruling.use() ? "used by ruling: " : "set aside by ruling: ";
+        return new Finding(
+                finding.kind(), finding.also(), finding.says() + "; " + verdict + ruling.reason(), finding.check());
+    }
+
+    private String expected(Cause cause) {
+        return switch (cause) {
+            case FLOW_METER -> flowExpected();
+            case TIP_GAUGE -> tipExpected();
+            case NOZZLE -> line.has(Channel.FLOW) ? flowExpected() : pumpExpected();
+            case EXTRA_LOSS, PUMP_GAUGE, LENGTH, RISE -> pumpExpected();
+        };
+    }
+
+    private String pumpExpected() {
+        double expected = inquiry.foretell(Channel.PUMP).value();
+        return "expected " + says.pressure(expected) + ", read "
+                + says.pressure(reading.shown().pump().pascals());
+    }
+
+    private String tipExpected() {
+        double expected = inquiry.foretell(Channel.TIP).value();
+        return "expected " + says.pressure(expected) + " at the tip, read "
+                + says.pressure(reading.shown().tip().orElseThrow().pascals());
+    }
+
+    private String flowExpected() {
+        double expected = Math.exp(inquiry.foretell(Channel.FLOW).value());
+        return "expected " + says.flow(expected) + " on the meter, read "
+                + says.flow(reading.shown().flow().orElseThrow().cubicMetresPerSecond());
+    }
+
+    private static FindingKind kind(Cause cause) {
+        return FindingKind.valueOf(cause.name());
+    }
+
+    private static String cannotTell(List<FindingKind> open) {
+        return "the readings cannot tell " + either(open, Findings::noun);
+    }
+
+    private static String lookAt(List<FindingKind> open) {
+        return open.isEmpty() ? "read it again" : either(open, Findings::kindText) + "; then read it again";
+    }
+
+    private static String either(List<FindingKind> open, java.util.function.Function<FindingKind, String> words) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < open.size(); i++) {
+            text.append(i == 0 ? "" : i == open.size() - 1 ? " or " : ", ").append(words.apply(open.get(i)));
+        }
+        return text.toString();
+    }
+
+    private static String noun(FindingKind kind) {
+        return switch (kind) {
+            case EXTRA_LOSS -> "an extra loss in the line";
+            case NOZZLE -> "the nozzle";
+            case FLOW_METER -> "the flow meter";
+            case PUMP_GAUGE -> "the pump gauge";
+            case TIP_GAUGE -> "the tip gauge";
+            case LENGTH -> "a wrong length";
+            case RISE -> "a wrong rise";
+            case NONE, CANNOT_TELL -> "which";
+        };
+    }
+
+    private static String kindText(FindingKind kind) {
+        return switch (kind) {
+            case EXTRA_LOSS -> "walk the line between pump and tip";
+            case NOZZLE -> "look into the tip and at its setting";
+            case FLOW_METER -> "look at the flow meter";
+            case PUMP_GAUGE -> "read the pump gauge again";
+            case TIP_GAUGE -> "look at the tip gauge and where it taps";
+            case LENGTH -> "count the sections";
+            case RISE -> "measure the rise again";
+            case NONE, CANNOT_TELL -> "";
+        };
+    }
+
+    private static String check(FindingKind kind) {
+        return switch (kind) {
+            case EXTRA_LOSS ->
+                "walk the line between pump and tip for a kink, a part-shut gate or debris; then lay it again and"
+                        + " read again";
+            case NOZZLE -> "shut down, look into the tip for debris, compare its size and setting with what is written";
+            case FLOW_METER ->
+                "look at the meter for debris and air, let it settle, read it against the tip gauge again";
+            case PUMP_GAUGE -> "read the pump gauge again and compare it with another gauge on the same fitting";
+            case TIP_GAUGE ->
+                "check where the tip gauge taps, bleed it, compare it with another gauge on the same fitting";
+            case LENGTH -> "count the sections that are laid, pump to tip";
+            case RISE -> "measure the rise from pump to tip again, and whether it is up or down";
+            case NONE, CANNOT_TELL -> "";
+        };
+    }
+}

@@ -1,0 +1,68 @@
+package org.hosewright.evidence.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.evidence.fault.Hearing;
+import org.hosewright.evidence.fault.Inquiry;
+import org.hosewright.evidence.fault.Inquiry.Foretold;
+import org.hosewright.evidence.fault.Suspicion;
+import org.hosewright.evidence.joint.Channel;
+import org.hosewright.evidence.joint.Survey;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.evidence.night.Ruling;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Pressure;
+
+/** The verdict on each reading of a night. */
+final class Judging {
+    private final Survey survey;
+    private final Hearing hearing;
+    private final Pairs pairs;
+
+    Judging(Survey survey, Hearing hearing) {
+        this.survey = survey;
+        this.hearing = hearing;
+        this.pairs = Pairs.of(survey, hearing.fit().joint().scatter());
+    }
+
+    List<Judged> list() {
+        List<Judged> judged = new ArrayList<>();
+        for (int place = 0; place < survey.night().readings().size(); place++) {
+            judged.add(judge(place));
+        }
+        return judged;
+    }
+
+    private Judged judge(int place) {
+        Reading reading = survey.night().readings().get(place);
+        double read_Pa = reading.shown().pump().pascals();
+        Inquiry inquiry = hearing.inquire(place);
+        boolean used = hearing.active().contains(place);
+        Finding finding = finding(place, inquiry);
+        if (survey.joint().lines().get(place).spare() < 1) {
+            Known<Pressure> same = Known.of(reading.shown().pump());
+            return new Judged(reading.id(), same, new Pressure(0), used, finding);
+        }
+        Foretold pump = inquiry.foretell(Channel.PUMP);
+        Known<Pressure> predicted = Known.of(new Pressure(pump.value()), new Pressure(pump.deviation()));
+        return new Judged(reading.id(), predicted, new Pressure(read_Pa - pump.value()), used, finding);
+    }
+
+    Finding finding(int place) {
+        return finding(place, hearing.inquire(place));
+    }
+
+    private Finding finding(int place, Inquiry inquiry) {
+        Reading reading = survey.night().readings().get(place);
+        Findings findings = new Findings(survey, reading, inquiry);
+        Optional<Suspicion> suspicion = hearing.findSuspicion(place);
+        Optional<Ruling> ruling = Optional.ofNullable(survey.night().rulings().get(reading.id()));
+        Finding finding = suspicion.map(findings::of).orElseGet(() -> findings.agreeing(survey, place));
+        Optional<String> pair = pairs.findSentence(place);
+        if (pair.isPresent()) {
+            finding = findings.paired(finding, pair.get());
+        }
+        return ruling.isPresent() ? findings.ruled(finding, ruling.get()) : finding;
+    }
+}

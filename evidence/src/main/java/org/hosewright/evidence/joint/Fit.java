@@ -1,0 +1,42 @@
+package org.hosewright.evidence.joint;
+
+import org.hosewright.evidence.fit.LevenbergMarquardt;
+import org.hosewright.evidence.fit.Minimum;
+import org.hosewright.evidence.fit.Point;
+
+/** All readings weighed together, with the scatter that they show.
+ *
+ * @param joint what was weighed, with the scatter found
+ * @param minimum the most likely unknowns
+ * @param freedom how many readings' worth each scatter is known by, what was believed beforehand included
+ */
+public record Fit(Joint joint, Minimum minimum, Scatter freedom) {
+    /** What may be left to remove of the cost, which is twice a log-likelihood. */
+    private static final double TOLERANCE = 1e-9;
+
+    private static final int ROUNDS = 25;
+    private static final double STEADY = 0.01;
+
+    /** Weighs, and finds the scatter too. */
+    public static Fit of(Joint joint, Point start) {
+        Joint now = joint;
+        Minimum minimum = minimise(now, start);
+        Tally tally = new Tally(now, minimum);
+        for (int round = 0; round < ROUNDS; round++) {
+            Scatter next = tally.scatter();
+            double moved = next.apart(now.scatter());
+            now = now.with(next);
+            minimum = minimise(now, minimum.point());
+            if (moved < STEADY) {
+                break;
+            }
+            tally = new Tally(now, minimum);
+        }
+        return new Fit(now, minimum, tally.freedom());
+    }
+
+    /** Weighs with the scatter as it stands. */
+    public static Minimum minimise(Joint joint, Point start) {
+        return new LevenbergMarquardt(joint.blocks(), 0, TOLERANCE).solve(start);
+    }
+}
