@@ -4,6 +4,7 @@ import org.hosewright.documents.card.PocketCard;
 import org.hosewright.documents.card.PumpCard;
 import org.hosewright.documents.card.Tags;
 import org.hosewright.documents.press.Press;
+import org.hosewright.documents.report.ReportPaper;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
 
@@ -16,7 +17,7 @@ public final class Papers {
 
     /** What a test night showed, how well it is known, and what it rests on. */
     public static byte[] drillReport(DrillReport report, Stamp stamp) {
-        throw new UnsupportedOperationException();
+        return Press.print(ReportPaper.sheet(report, stamp));
     }
 
     /** The card of each engine's panel. */

@@ -17,6 +17,11 @@ final class Svg {
     private static final int[] COORDINATES = {2, 2, 4, 6, 0};
     private static final int DECIMALS = 2;
 
+    /** Words keep clear of the lines they stand on. */
+    private static final String HALO = "#ffffff";
+
+    private static final double HALO_SHARE = 0.35;
+
     private final double width;
     private final double height;
     private final StringBuilder marks = new StringBuilder();
@@ -65,6 +70,7 @@ final class Svg {
         place.scale(1, -1);
         Path2D outline = face.outline(set, size);
         outline.transform(place);
+        stroke(outline, new Pen(HALO, size * HALO_SHARE, ""));
         fill(outline, colour);
     }
 

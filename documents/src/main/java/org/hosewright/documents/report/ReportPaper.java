@@ -1,0 +1,76 @@
+package org.hosewright.documents.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hosewright.documents.Stamp;
+import org.hosewright.documents.part.Figures;
+import org.hosewright.documents.part.Parts;
+import org.hosewright.documents.press.Html;
+import org.hosewright.documents.press.Sheet;
+import org.hosewright.documents.press.StampGrid;
+import org.hosewright.ledger.drill.DrillReport;
+
+/** The report of a test night: the answer, then what it rests on. */
+public final class ReportPaper {
+    private static final String QUESTION = "What did the night show?";
+
+    private final DrillReport report;
+    private final Figures figures;
+
+    private ReportPaper(DrillReport report) {
+        this.report = report;
+        this.figures = new Figures(report.kit().units());
+    }
+
+    /** The report as a sheet. */
+    public static Sheet sheet(DrillReport report, Stamp stamp) {
+        return new ReportPaper(report).sheet(stamp);
+    }
+
+    private Sheet sheet(Stamp stamp) {
+        String night = Figures.sentence(Figures.name(report.name()));
+        Html inside = Html.all(
+                Parts.stamp(stamp),
+                Html.tag("h1", QUESTION),
+                Html.tag("p", subject()).in("subject"),
+                Html.all(sections()));
+        return new Sheet(
+                QUESTION + " " + night + ", " + report.kit().company(),
+                "report",
+                figures.paper(),
+                stamp.words(),
+                StampGrid.WHOLE_PAGE,
+                Html.all(
+                        Parts.runningHead(stamp, report.kit().company(), night + ", revision " + inside.code()),
+                        inside));
+    }
+
+    private String subject() {
+        long used =
+                report.calibration().readings().stream().filter(r -> r.used()).count();
+        String date = report.date().map(d -> Figures.day(d) + ". ").orElse("");
+        return date + report.kit().company() + ", " + Figures.name(report.name()) + ". "
+                + report.night().readings().size() + " readings, " + used + " used.";
+    }
+
+    private List<Html> sections() {
+        List<Html> sections = new ArrayList<>();
+        sections.addAll(new Profiles(report, figures).html());
+        section(sections, "The answer", Verdicts.html(report, figures));
+        section(sections, "Pump pressure needed", Needed.html(report, figures));
+        section(sections, "What was measured", Measured.html(report, figures));
+        section(sections, "The readings", Readings.html(report, figures));
+        section(sections, "Read with", Instruments.html(report, figures));
+        section(sections, "What cannot be told", Untold.html(report));
+        section(sections, "Keep in mind", Parts.list(report.cautions()));
+        section(sections, "Taken as given", Parts.list(report.assumed()));
+        section(sections, "The working", Workings.html(report));
+        return sections;
+    }
+
+    private static void section(List<Html> sections, String head, Html inside) {
+        if (!inside.isEmpty()) {
+            sections.add(Html.tag("div", Html.tag("h2", head), inside).in("section"));
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** The report of a test night. */
+@NullMarked
+package org.hosewright.documents.report;
+
+import org.jspecify.annotations.NullMarked;
