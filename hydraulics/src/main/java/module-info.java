@@ -2,14 +2,18 @@
 module org.hosewright.hydraulics {
     requires static org.jspecify;
 
+    exports org.hosewright.hydraulics.demand;
     exports org.hosewright.hydraulics.equipment;
     exports org.hosewright.hydraulics.error;
+    exports org.hosewright.hydraulics.foam;
     exports org.hosewright.hydraulics.limit;
     exports org.hosewright.hydraulics.line;
+    exports org.hosewright.hydraulics.method;
     exports org.hosewright.hydraulics.order;
     exports org.hosewright.hydraulics.profile;
     exports org.hosewright.hydraulics.quantity;
     exports org.hosewright.hydraulics.reach;
+    exports org.hosewright.hydraulics.stream;
     exports org.hosewright.hydraulics.supply;
     exports org.hosewright.hydraulics.working;
 }

@@ -4,6 +4,9 @@ import org.hosewright.hydraulics.error.InvalidInput;
 
 /** Checks, rounding and writing of plain numbers: the one place for it, the same on every machine. */
 public final class Numbers {
+    /** What converting to SI and back may leave, as a share [1]. */
+    private static final double CONVERSION = 1e-12;
+
     private static final long[] POWERS = {1, 10, 100, 1000, 10_000, 100_000, 1_000_000};
 
     private Numbers() {}
@@ -27,6 +30,23 @@ public final class Numbers {
             throw new InvalidInput(what, plain(value), "0 or more", "");
         }
         return value;
+    }
+
+    /** A value within the range that a rule is good for; the last digits of a unit conversion do not count.
+     *
+     * @param value in the unit named
+     */
+    public static double requireWithin(String what, double value, double low, double high, String unit) {
+        if (!(isAtLeast(requireFinite(what, value), low) && isAtLeast(high, value))) {
+            String range = plain(low) + " to " + plain(high) + (unit.isEmpty() ? "" : " " + unit);
+            throw new InvalidInput(what, plain(value) + (unit.isEmpty() ? "" : " " + unit), range, "");
+        }
+        return value;
+    }
+
+    /** Whether a value reaches a bound, the last digits of a unit conversion apart. */
+    public static boolean isAtLeast(double value, double bound) {
+        return value >= bound - CONVERSION * Math.abs(bound);
     }
 
     /** The nearest multiple of a step, halves away from zero. */

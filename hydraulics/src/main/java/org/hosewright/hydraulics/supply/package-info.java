@@ -1,4 +1,4 @@
-/** Where the water comes from: hydrant, supply hose and tank. */
+/** Where the water comes from: hydrant, supply hose and tank, tankers, relays, drafting. */
 @NullMarked
 package org.hosewright.hydraulics.supply;
 

@@ -1,0 +1,5 @@
+/** Foam proportioning at a line. */
+@NullMarked
+package org.hosewright.hydraulics.foam;
+
+import org.jspecify.annotations.NullMarked;
