@@ -22,7 +22,8 @@ public record Shuttle(Volume tank) {
 
     /** What it keeps up, by the time of a whole trip. */
     public Flow flow(Seconds trip) {
-        return new Flow(TankTime.USABLE_SHARE * tank.cubicMetres() / Numbers.requirePositive("time of a trip", trip.seconds()));
+        return new Flow(
+                TankTime.USABLE_SHARE * tank.cubicMetres() / Numbers.requirePositive("time of a trip", trip.seconds()));
     }
 
     /** Time of one way on the road.
