@@ -3,6 +3,7 @@ package org.hosewright.files.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.hosewright.files.kit.Names;
 import org.hosewright.files.kit.Quantities;
@@ -127,7 +128,7 @@ public final class LayFile {
 
     /** Refuses joins that nothing leads to, and ends in joins that are not described. */
     private void checkJoins(LayDocument lay) {
-        TreeSet<String> named = new TreeSet<>();
+        Set<String> named = new TreeSet<>();
         lay.lines().forEach(line -> collect(line.leg(), named));
         lay.joins().values().forEach(joint -> collect(joint.leg(), named));
         for (String name : named) {
@@ -147,7 +148,7 @@ public final class LayFile {
         }
     }
 
-    private static void collect(Leg leg, TreeSet<String> named) {
+    private static void collect(Leg leg, Set<String> named) {
         if (leg.end() instanceof End.Join join) {
             named.add(join.name());
         } else if (leg.end() instanceof End.Wye wye) {

@@ -1,13 +1,14 @@
 package org.hosewright.files.lay;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.lay.LayDocument.End;
 import org.hosewright.files.lay.LayDocument.LaidLine;
 import org.hosewright.files.lay.LayDocument.Leg;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.supply.HydrantCurve;
 import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.lay.LaidSupply;
 import org.hosewright.ledger.lay.SingleLay;
 
 /** A lay taken as one line, where it is one. */
@@ -52,11 +53,21 @@ final class OneLine {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-        List<String> left = new ArrayList<>();
-        if (lay.supply().isPresent()) {
-            left.add("The supply is not reckoned: nothing here says whether it gives this flow.");
-        }
-        return new SingleLay(laid, line.leg().rise(), lay.ask(), left);
+        Optional<LaidSupply> supply = lay.supply().flatMap(OneLine::supply);
+        List<String> left = lay.supply().isPresent() && supply.isEmpty()
+                ? List.of("No hydrant test is stated: nothing here says whether the supply gives this flow.")
+                : List.of();
+        return new SingleLay(laid, line.leg().rise(), supply, lay.ask(), left);
+    }
+
+    private static Optional<LaidSupply> supply(LayDocument.Supply supply) {
+        return supply.hydrant()
+                .map(test -> new LaidSupply(
+                        new HydrantCurve(test.still(), test.residual(), test.at()),
+                        test.tested(),
+                        supply.hose(),
+                        supply.rise(),
+                        supply.keep()));
     }
 
     private static InvalidInput refused(String what, String value, String source) {

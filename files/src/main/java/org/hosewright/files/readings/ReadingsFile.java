@@ -8,9 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 import org.hosewright.hydraulics.error.InvalidInput;
 
@@ -60,16 +60,21 @@ public final class ReadingsFile {
     /** The text of a table, which reads back as the same table. */
     public static String write(ReadingsTable table) {
         StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            printer.printRecord(table.columns());
-            for (ReadingsTable.Row row : table.rows()) {
-                printer.printRecord(table.columns().stream().map(row::cell));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("writing to memory does not fail", e);
+        line(text, table.columns());
+        for (ReadingsTable.Row row : table.rows()) {
+            line(text, table.columns().stream().map(row::cell).toList());
         }
         return text.toString();
+    }
+
+    private static void line(StringBuilder text, List<String> cells) {
+        text.append(cells.stream().map(ReadingsFile::quoted).collect(Collectors.joining(",")))
+                .append('\n');
+    }
+
+    private static String quoted(String cell) {
+        boolean plain = cell.chars().noneMatch(c -> c == '"' || c == ',' || c == '\n' || c == '\r');
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 
     private static void refuseSeparator(String text, String source) {

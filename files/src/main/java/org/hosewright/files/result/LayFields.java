@@ -12,10 +12,8 @@ final class LayFields {
 
     static Map<String, Object> map(LayReport report) {
         UnitSystem units = report.kit().units();
-        Map<String, Object> pump = new Fields(units)
-                .put("pressure", report.pump())
-                .put("flow", report.flow())
-                .map();
+        Fields pump = new Fields(units).put("pressure", report.pump()).put("flow", report.flow());
+        report.intake().ifPresent(intake -> pump.put("intake", intake));
         Map<String, Object> tip = new Fields(units)
                 .put("id", report.lay().laid().id())
                 .put("pressure", report.state().tip())
@@ -24,7 +22,7 @@ final class LayFields {
                 .map();
         return new Fields(units)
                 .put("units", units.word())
-                .put("pump", pump)
+                .put("pump", pump.map())
                 .putAll("tips", List.of(tip))
                 .putAll("gates", List.of())
                 .putAll(

@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Map;
 import java.util.Optional;
 import org.hosewright.files.Examples;
 import org.hosewright.files.lay.LayDocument.End;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.limit.LimitKind;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
@@ -93,7 +96,8 @@ class LayFilesTest {
         assertThat(json.at("/limits/0/kind").asText()).isEqualTo("ceiling");
         assertThat(json.at("/limits/0/used").asDouble()).isCloseTo(207.0 / 250, within(0.01));
         assertThat(json.at("/limits/0/broken").asBoolean()).isFalse();
-        assertThat(json.at("/cautions").toString()).contains("The supply is not reckoned");
+        assertThat(json.at("/pump/intake/value").asDouble()).isCloseTo(52.7, within(0.5));
+        assertThat(json.at("/cautions").toString()).contains("The hydrant was tested on 2025-09-14");
         assertThat(json.toString()).doesNotContain("null");
         double before = 2;
         for (JsonNode limit : json.at("/limits")) {
@@ -116,6 +120,29 @@ class LayFilesTest {
         String back = lay.replace("tip: 350 kPa", "pump: 6.63 bar");
         LayReport forward = LayReport.of(vale, LayFile.readLine(back, vale, "lay.yaml"), Optional.empty());
         assertThat(forward.state().tip().kPa()).isCloseTo(350, within(3.5));
+    }
+
+    /** The examples' expected numbers: 4 in keeps 20 psi at the intake to 487 gpm, 5 in to 698, within 3. */
+    @Test
+    void supplyOfExampleMatchesPractice() {
+        for (var most : Map.of("supply-4", 487.0, "supply-5", 698.0).entrySet()) {
+            String lay = ONE_LINE.replace("supply-4", most.getKey());
+            LayReport report = LayReport.of(kit, LayFile.readLine(lay, kit, "lay.yaml"), Optional.empty());
+            Limit supply = report.limits().stream()
+                    .filter(limit -> limit.kind() == LimitKind.SUPPLY)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(((Flow) supply.limit()).gpm()).isCloseTo(most.getValue(), within(3.0));
+        }
+    }
+
+    @Test
+    void supplyWithoutTestIsSaidHolds() {
+        String lay = ONE_LINE.replace(
+                "hydrant: { static: 62 psi, residual: 44 psi, at: 890 gpm, tested: 2025-09-14 }, ", "");
+        LayReport report = LayReport.of(kit, LayFile.readLine(lay, kit, "lay.yaml"), Optional.empty());
+        assertThat(report.intake()).isEmpty();
+        assertThat(report.cautions().get(0)).startsWith("No hydrant test is stated");
     }
 
     @Test

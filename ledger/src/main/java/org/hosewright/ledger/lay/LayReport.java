@@ -17,6 +17,7 @@ import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.supply.SupplyLine;
 import org.hosewright.hydraulics.working.FlowWorking;
 import org.hosewright.hydraulics.working.PumpWorking;
 import org.hosewright.hydraulics.working.Working;
@@ -32,6 +33,7 @@ import org.hosewright.ledger.line.KitLines;
  * @param state the line at the best estimate
  * @param pump pump pressure, with its standard error where it was worked out
  * @param flow flow at the tip, with its standard error where it was worked out
+ * @param intake pressure that the supply leaves at the pump, where the supply is stated
  * @param limits every limit, the most used first
  * @param workings hand calculation of the answer
  * @param cautions what people must keep in mind
@@ -43,6 +45,7 @@ public record LayReport(
         LineState state,
         Known<Pressure> pump,
         Known<Flow> flow,
+        Optional<Pressure> intake,
         List<Limit> limits,
         List<Working> workings,
         List<String> cautions,
@@ -62,12 +65,14 @@ public record LayReport(
         Line line =
                 KitLines.of(kit, lay.laid(), new Length(0)).withRise(lay.rise().orElse(new Length(0)));
         LossErrors errors = KitErrors.of(kit);
-        Bounds bounds = KitBounds.of(kit, lay.laid(), today);
+        Optional<SupplyLine> supply = lay.supply().map(laid -> laid.line(kit));
+        Bounds bounds = KitBounds.of(kit, lay.laid(), today).withSupply(supply.map(SupplyLine::most));
         LineState state = LineSolver.solve(line, lay.ask());
         Known<Flow> flow = lay.ask() instanceof Ask.AtPump pump
                 ? LineSolver.delivered(line, errors, pump.pressure())
                 : Known.of(state.flow());
         List<String> cautions = new ArrayList<>(lay.leftOut());
+        lay.supply().ifPresent(laid -> cautions.addAll(laid.cautions()));
         cautions.addAll(Cautions.list(line, state, bounds, kit.units()));
         return new LayReport(
                 kit,
@@ -75,10 +80,11 @@ public record LayReport(
                 state,
                 LineSolver.neededPump(line, errors, lay.ask()),
                 flow,
+                supply.map(feeding -> feeding.intakeAt(state.flow())),
                 LineLimits.of(line, state, bounds),
                 workings(kit, line, lay.ask()),
                 cautions,
-                assumed(lay, errors, line));
+                assumed(kit, lay, errors, line));
     }
 
     private static List<Working> workings(Kit kit, Line line, Ask ask) {
@@ -88,11 +94,12 @@ public record LayReport(
                         : PumpWorking.of(line, ask, kit.units()));
     }
 
-    private static List<String> assumed(SingleLay lay, LossErrors errors, Line line) {
+    private static List<String> assumed(Kit kit, SingleLay lay, LossErrors errors, Line line) {
         List<String> assumed = new ArrayList<>();
         if (lay.rise().isEmpty()) {
             assumed.add("No rise is stated: the tip is taken level with the pump.");
         }
+        lay.supply().ifPresent(laid -> assumed.addAll(laid.assumed(kit)));
         assumed.addAll(errors.listAssumed(line));
         return assumed;
     }
