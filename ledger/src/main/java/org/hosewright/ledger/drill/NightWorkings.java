@@ -47,20 +47,29 @@ final class NightWorkings {
                 tested.chains().forEach(chain -> all.pressures(report, tested, chain));
             }
         }
+        report.calibration()
+                .terms()
+                .meters()
+                .forEach((id, factor) ->
+                        new MeterWorking(report, id).working(factor).ifPresent(all.workings::add));
         return List.copyOf(all.workings);
     }
 
     private void losses(DrillReport report, TestedLine tested) {
         Line line = line(tested, tested.chains().get(tested.chains().size() - 1));
         LineState state = LineSolver.solve(line, duty(line));
+        String at = " at " + shown.text(state.flow());
         boolean hoses =
                 tested.hoses().stream().allMatch(report.calibration().terms().hoses()::containsKey);
         if (hoses && lossesShown.addAll(tested.hoses())) {
-            workings.add(LossWorking.ofHose(line, state.flow(), units));
+            workings.add(named(
+                    "Hose loss of " + String.join(", ", new LinkedHashSet<>(tested.hoses())) + at,
+                    LossWorking.ofHose(line, state.flow(), units)));
         }
         if (report.calibration().terms().discharges().containsKey(tested.discharge())
                 && lossesShown.add(tested.discharge())) {
-            workings.add(LossWorking.ofPiping(line, state.flow(), units));
+            workings.add(named(
+                    "Piping loss of " + tested.discharge() + at, LossWorking.ofPiping(line, state.flow(), units)));
         }
     }
 

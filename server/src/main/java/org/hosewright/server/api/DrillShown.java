@@ -3,6 +3,7 @@ package org.hosewright.server.api;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.hosewright.evidence.calibration.FindingKind;
 import org.hosewright.evidence.calibration.Judged;
 import org.hosewright.evidence.calibration.Withheld;
@@ -11,6 +12,7 @@ import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.NeededRow;
 import org.hosewright.ledger.drill.RuleRow;
+import org.hosewright.ledger.drill.TestedLine;
 
 /** A night's report as the drill page shows it: every number as a person reads it. */
 final class DrillShown {
@@ -32,6 +34,9 @@ final class DrillShown {
         json.put(
                 "used",
                 report.calibration().readings().stream().filter(Judged::used).count());
+        json.put("about", about());
+        ArrayNode lines = json.putArray("lines");
+        report.lines().forEach(line -> lines.add(line(line)));
         json.set("headlines", new Headlines(report).json());
         json.set("verdict", new Verdict(report).json());
         ObjectNode judged = json.putObject("judged");
@@ -47,6 +52,16 @@ final class DrillShown {
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);
         return json;
+    }
+
+    /** The lines flown, in words. */
+    private String about() {
+        return report.lines().stream().map(DrillShown::line).collect(Collectors.joining("; "));
+    }
+
+    private static String line(TestedLine line) {
+        String setting = line.setting().isEmpty() ? "" : " (" + line.setting() + ")";
+        return line.discharge() + ", " + String.join(" + ", line.hoses()) + ", " + line.nozzle() + setting;
     }
 
     private ObjectNode judged(Judged judged) {
@@ -78,7 +93,7 @@ final class DrillShown {
     private void rows(ArrayNode json, List<RuleRow> rows) {
         for (RuleRow row : rows) {
             ObjectNode one = json.addObject().put("length", shown.text(row.length()));
-            one.put("line", row.line().discharge() + ", " + row.line().nozzle());
+            one.put("line", line(row.line()));
             one.put("pump", shown.text(row.rulePump())).put("flow", shown.withBand(row.flow()));
             one.put("tip", shown.text(row.tip())).put("reaction", shown.text(row.reaction()));
             one.put("needed", shown.withBand(row.neededPump()));
@@ -87,7 +102,7 @@ final class DrillShown {
 
     private ObjectNode needed(NeededRow row) {
         ObjectNode json = Answer.object().put("length", shown.text(row.length()));
-        json.put("line", row.line().discharge() + ", " + row.line().nozzle());
+        json.put("line", line(row.line()));
         json.put("pump", shown.withBand(row.pump()));
         ObjectNode with = json.putObject("with");
         row.ifUsed().forEach((reading, pump) -> with.put(reading, shown.withBand(pump)));

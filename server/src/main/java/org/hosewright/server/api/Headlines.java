@@ -7,6 +7,7 @@ import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.Ratio;
+import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.TestedLine;
 import org.hosewright.ledger.line.KitLines;
@@ -49,7 +50,12 @@ final class Headlines {
     }
 
     private void add(String id, String what, String text, String note) {
-        json.addObject().put("id", id).put("what", what).put("text", text).put("note", note);
+        String working = report.workings().stream()
+                .map(Working::title)
+                .filter(title -> title.contains(" of " + id) || title.contains(", " + id))
+                .findFirst()
+                .orElse("");
+        json.addObject().put("what", what).put("text", text).put("note", note).put("working", working);
     }
 
     private static String side(Known<Ratio> factor, String above, String below) {

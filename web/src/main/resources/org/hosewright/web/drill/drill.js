@@ -116,12 +116,13 @@ class Drill extends Part {
     /** @type {Summary[]} */
     const nights = this.nights ?? [];
     const count = shown ? `${counted(shown.readings, 'reading')}, ${shown.used === shown.readings ? 'all' : counted(shown.used, 'reading').split(' ')[0]} used` : 'no reading yet';
-    return html`<div class="about"><p class="sub">${night.name}, ${day(night.date)}: ${count}.
+    return html`<div class="about"><p class="sub">${night.name}, ${day(night.date)}${shown ? `, ${shown.about}` : ''}: ${count}.
         ${night.accepted && !night.accepted.changedSince ? html`Taken over into the kit.` : nothing}</p>
       <div class="row">
         ${nights.length > 1 ? html`<label class="away" for="nights">Night</label><select id="nights" @change=${(/** @type {Event} */ event) =>
           this.open(/** @type {HTMLSelectElement} */ (event.target).value).catch(failed)}>
           ${nights.map((one) => html`<option value=${one.id} ?selected=${one.id === night.id}>${one.name}, ${day(one.date)}</option>`)}</select>` : nothing}
+        <button @click=${() => /** @type {any} */ (this.querySelector('hw-readings')).next()}>Type a reading</button>
         <button @click=${() => { this.starting = true; }}>New night</button>
         <button @click=${() => save(`/drills/${night.id}/readings.csv`).catch(failed)}>Write out as CSV</button>
       </div></div>`;
@@ -180,11 +181,22 @@ class Drill extends Part {
 
   /** @param {any} shown */
   evidence(shown) {
-    return html`<section><h2>What the present rule delivers</h2>
+    return html`<div class="evidence"><section><h2>What the present rule delivers</h2>
         ${deliveries(shown.rule, 'By the rule, level')} ${deliveries(shown.book, 'By the numbers held before this night, level')}</section>
       ${needed(shown)} ${cannotTell(shown)} ${list('Keep in mind', shown.cautions)} ${list('What these numbers assume', shown.assumed)}
       ${shown.workings.length ? html`<section class="working"><h2>The working</h2>${shown.workings.map((/** @type {any} */ one) =>
-        html`<details><summary>${one.title}</summary>${steps(one)}</details>`)}</section>` : nothing}`;
+        html`<details id=${workingId(one.title)}><summary>${one.title}</summary>${steps(one)}</details>`)}</section>` : nothing}</div>`;
   }
 }
 customElements.define('hw-drill', Drill);
+
+/** The place that a needed pressure leads to: "needed-550-ft". @param {string} title */
+function workingId(title) {
+  const length = /^Needed pump pressure at (\S+ \S+?),/.exec(title)?.[1];
+  return length ? `needed-${length.replace(' ', '-')}` : nothing;
+}
+
+addEventListener('hashchange', () => {
+  const place = location.hash.startsWith('#needed-') && document.getElementById(location.hash.slice(1));
+  if (place instanceof HTMLDetailsElement) place.open = true;
+});

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { Part } from '../shared/page.js';
 import { done, failed } from '../shared/notes.js';
-import { set } from '../shared/text.js';
+import { capital, set } from '../shared/text.js';
 import { TYPED, base, head, unit } from './columns.js';
 import { untouched } from './row.js';
 
@@ -41,7 +41,10 @@ class ReadingMore extends Part {
     if (!judged) return nothing;
     if (judged.trouble) return html`<p class="wrong">${judged.trouble}</p>`;
     if (!judged.kind || judged.kind === 'none') return nothing;
-    return html`<p class="says"><span class="wrong">${set(judged.says)}</span> ${judged.check ? set(judged.check) : nothing}
+    const also = judged.also?.map((/** @type {string} */ kind) => kind.replace('-', ' ')).join(', ');
+    return html`<p class="says"><span class="wrong">${set(capital(judged.says))}.</span>
+      ${judged.check ? html`${set(capital(judged.check))}.` : nothing}
+      ${also ? html`<span class="also">The readings alone cannot exclude: ${also}.</span>` : nothing}
       ${judged.with ? html`<span class="with">${set(judged.with)}</span>` : nothing}</p>`;
   }
 

@@ -45,8 +45,8 @@ class Readings extends Part {
         <tr>
           <th scope="col"><span class="no">reading</span></th>
           ${columns.map((column) => html`<th scope="col">${head(column)} <span class="unit">${unit(column)}</span></th>`)}
-          <th scope="col" class="expected">expected</th>
-          <th scope="col" class="words verdict">what it says</th>
+          <th scope="col" class="expected">expected <span class="unit">${unit(find(this.night.columns, 'pump') ?? '')}</span></th>
+          <th scope="col" class="words judgement">what it says</th>
         </tr>
       </thead>
       ${repeat(this.night.rows, (row) => row.key, (row) => this.row(row, columns))}
@@ -66,8 +66,8 @@ class Readings extends Part {
             <span class="away">reading </span>${name || '?'}</button>
         </th>
         ${columns.map((column) => html`<td>${this.cell(row, column, name, judged)}</td>`)}
-        <td class="expected">${judged?.expected ?? nothing}</td>
-        <td class="words verdict">${this.verdict(row, judged, aside)}</td>
+        <td class="expected">${judged?.expected ? judged.expected.split(' ')[0] : nothing}</td>
+        <td class="words judgement">${this.verdict(row, judged, aside)}</td>
       </tr>
       ${this.under(row, judged, aside)}
     </tbody>`;
@@ -121,9 +121,9 @@ class Readings extends Part {
     const open = this.open === row.key;
     const odd = judged && (judged.trouble || aside || (judged.kind && judged.kind !== 'none'));
     if (!open && !odd && !row.theirs && !row.ruling) return nothing;
-    return html`<tr class="under"><td colspan=${this.columns.length + 3} class="words">
+    return html`<tr class="under"><td colspan=${this.columns.length + 1} class="words">
       <hw-reading-more .night=${this.night} .row=${row} .judged=${judged} .aside=${aside} .open=${open}></hw-reading-more>
-    </td></tr>`;
+    </td><td colspan="2" class="judgement"></td></tr>`;
   }
 
   /** @param {Row} row */
@@ -154,6 +154,11 @@ class Readings extends Part {
     const first = find(this.night.columns, FIRST) ?? this.columns[0];
     if (missing && !this.night.complete(row)) this.go(row, missing);
     else if (at + 1 < this.night.rows.length) this.go(this.night.rows[at + 1], first);
+  }
+
+  /** To the first cell of the reading that comes next. */
+  next() {
+    this.go(this.night.rows[this.night.rows.length - 1], find(this.night.columns, FIRST) ?? this.columns[0]);
   }
 
   /** @param {Row} row @param {string} column */

@@ -16,11 +16,11 @@ export function answers(shown) {
   return html`<dl class="answers">${shown.headlines.map((/** @type {any} */ one) => answer(one, shown.workings))}</dl>`;
 }
 
-/** @param {{ id: string, what: string, text: string, note: string }} one @param {Working[]} workings */
+/** @param {{ what: string, text: string, note: string, working: string }} one @param {Working[]} workings */
 function answer(one, workings) {
   const [value, ...rest] = one.text.split(' ');
   const percent = rest[0] === '%';
-  const about = workings.filter((working) => working.title.includes(one.id));
+  const about = workings.filter((working) => working.title === one.working);
   return html`<div class="answer">
     <dd><span class="value">${value}${percent ? ' %' : ''}</span><span class="unit">${set(rest.slice(percent ? 1 : 0).join(' '))}</span></dd>
     <dt>${set(one.what)}${one.note ? `, ${set(one.note)}` : ''}</dt>
@@ -37,26 +37,43 @@ export function cannotTell(shown) {
     ${shown.next ? html`<p>The next reading that would tell most: ${set(shown.next)}</p>` : nothing}</section>`;
 }
 
+/** Number and half-width without the unit, which stands in the head: "149 gpm ± 6" gives "149 ± 6". @param {string} text */
+function bare(text) {
+  return text.replace(/^(\S+) \S+/, '$1');
+}
+
+/** A head with the unit of its column. @param {string} name @param {string} text a cell of it */
+function head(name, text) {
+  return html`<th scope="col">${name} <span class="unit">${text.split(' ')[1]}</span></th>`;
+}
+
 /** @param {any[]} rows @param {string} caption */
 export function deliveries(rows, caption) {
   if (rows.length === 0) return nothing;
-  return html`<div class="wide" tabindex="0" role="region" aria-label=${caption}><table class="deliveries">
+  const [first] = rows;
+  return html`<table class="deliveries">
     <caption>${set(caption)}</caption>
-    <thead><tr><th scope="col">length</th><th scope="col">pumped</th><th scope="col">flow</th><th scope="col">at the tip</th>
-      <th scope="col">reaction</th><th scope="col">needed</th></tr></thead>
-    <tbody>${rows.map((row) => html`<tr><th scope="row">${row.length}</th><td>${row.pump}</td><td>${row.flow}</td><td>${row.tip}</td>
-      <td>${row.reaction}</td><td><b>${row.needed}</b></td></tr>`)}</tbody></table></div>`;
+    <thead><tr>${head('length', first.length)}${head('pumped', first.pump)}${head('flow', first.flow)}${head('tip', first.tip)}
+      ${head('reaction', first.reaction)}${head('needed', first.needed)}</tr></thead>
+    <tbody>${rows.map((row) => html`<tr><th scope="row">${bare(row.length)}</th><td>${bare(row.pump)}</td><td>${bare(row.flow)}</td><td>${bare(row.tip)}</td>
+      <td>${bare(row.reaction)}</td><td>${workingLink(row.needed, row.length)}</td></tr>`)}</tbody></table>`;
+}
+
+/** A needed pressure that leads to its working. @param {string} text @param {string} length */
+function workingLink(text, length) {
+  return html`<a class="number" href="#needed-${length.replace(' ', '-')}">${bare(text)}</a>`;
 }
 
 /** Needed pressures with and without what was set aside. @param {any} shown */
 export function needed(shown) {
   const aside = [...new Set(shown.needed.flatMap((/** @type {any} */ row) => Object.keys(row.with)))];
   if (shown.needed.length === 0) return nothing;
+  const [first] = shown.needed;
   return html`<section><h2>What each length needs, level</h2>
-    <div class="wide" tabindex="0" role="region" aria-label="Needed pump pressures"><table class="deliveries">
-    <thead><tr><th scope="col">length</th><th scope="col">pump</th>${aside.map((name) => html`<th scope="col">with reading ${name} used</th>`)}</tr></thead>
-    <tbody>${shown.needed.map((/** @type {any} */ row) => html`<tr><th scope="row">${row.length}</th><td><b>${row.pump}</b></td>
-      ${aside.map((name) => html`<td>${row.with[name] ?? ''}</td>`)}</tr>`)}</tbody></table></div></section>`;
+    <table class="deliveries">
+    <thead><tr>${head('length', first.length)}${head('pump', first.pump)}${aside.map((name) => head(`with reading ${name} used`, first.with[name] ?? ''))}</tr></thead>
+    <tbody>${shown.needed.map((/** @type {any} */ row) => html`<tr><th scope="row">${bare(row.length)}</th><td>${workingLink(row.pump, row.length)}</td>
+      ${aside.map((name) => html`<td>${bare(row.with[name] ?? '')}</td>`)}</tr>`)}</tbody></table></section>`;
 }
 
 /** @param {string} title @param {string[]} lines */

@@ -111,7 +111,10 @@ class Entry extends Part {
 
   /** @param {Edit[]} edits @param {string} says */
   async send(edits, says) {
-    if (edits.length === 0) return this.dispatchEvent(new Event('left'));
+    if (edits.length === 0) {
+      this.dispatchEvent(new Event('left'));
+      return;
+    }
     try {
       const kit = await edit(this.kit, edits, says);
       this.typed = {};

@@ -70,9 +70,9 @@ class Reach extends Part {
     return html`<p class="sub" aria-live="polite">${capital(report.rise)}, ${report.ceiling ? `at a ceiling of ${report.ceiling}` : "at each engine's own ceiling"}. Safe holds with 95 % confidence; the best estimate is longer.
         ${this.working ? html`<span class="busy"></span>` : nothing}</p>
       <div class="wide" tabindex="0" role="region" aria-label="Longest stretches"><table class="reaches">
-        <thead><tr><th scope="col" class="words">package</th><th scope="col">safe</th><th scope="col">best estimate</th><th scope="col" class="words">stopped by</th><th scope="col" class="words">rests on</th></tr></thead>
+        <thead><tr><th scope="col" class="words">package</th><th scope="col">safe</th><th scope="col">best estimate</th><th scope="col" class="words">stopped by</th><th scope="col" class="words rest">rests on</th></tr></thead>
         <tbody>${report.packages.map((/** @type {any} */ one) => html`<tr><th scope="row" class="words"><a href="#${one.id}">${one.id}</a></th>
-          <td class="safe">${one.safe}</td><td>${one.longest}</td><td class="words">${set(one.stoppedBy)}</td><td class="words">${one.measured ? 'a test night' : 'book numbers'}</td></tr>`)}</tbody></table></div>
+          <td class="safe">${one.safe}</td><td>${one.longest}</td><td class="words">${set(one.stoppedBy)}</td><td class="words rest">${one.measured ? 'a test night' : 'book numbers'}</td></tr>`)}</tbody></table></div>
       ${report.packages.map((/** @type {any} */ one) => this.one(one))}
       ${report.assumed.length ? html`<section><h2>What these lengths assume</h2><ul class="plain">${report.assumed.map((/** @type {string} */ line) => html`<li>${set(line)}</li>`)}</ul></section>` : nothing}`;
   }

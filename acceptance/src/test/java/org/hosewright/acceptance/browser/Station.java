@@ -1,0 +1,66 @@
+package org.hosewright.acceptance.browser;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.hosewright.server.Demo;
+import org.hosewright.server.HosewrightServer;
+import org.hosewright.server.Ports;
+import org.hosewright.server.ServerConfig;
+import org.hosewright.store.Store;
+
+/** The program as it runs on a station's machine, on a folder of its own; it can be stopped and started again. */
+final class Station implements AutoCloseable {
+    /** The summer after the invented company's night: its hose tests are in date. */
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC);
+
+    private final Path folder;
+    private Store store;
+    private HosewrightServer server;
+
+    private Station(Path folder) {
+        this.folder = folder;
+        start(0);
+    }
+
+    static Station empty(Path folder) {
+        return new Station(folder);
+    }
+
+    /** With the invented company in it. */
+    static Station demo(Path folder) {
+        Station station = new Station(folder);
+        Demo.fill(station.ports(), "the test's folder");
+        return station;
+    }
+
+    private void start(int port) {
+        store = Store.open(folder, CLOCK);
+        server = HosewrightServer.start(new ServerConfig(port, CLOCK, true), ports());
+    }
+
+    Ports ports() {
+        return new Ports(store.kits(), store.drills(), store.history());
+    }
+
+    /** Where a page is. */
+    String at(String path) {
+        return server.address().resolve(path).toString();
+    }
+
+    void stop() {
+        server.close();
+        store.close();
+    }
+
+    /** Starts again at the same address. */
+    void startAgain() {
+        start(server.address().getPort());
+    }
+
+    @Override
+    public void close() {
+        stop();
+    }
+}
