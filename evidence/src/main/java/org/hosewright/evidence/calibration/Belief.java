@@ -79,13 +79,10 @@ public final class Belief {
 
     /** Flow factor of a nozzle, even where the night alone does not tell it: the one that this night's hose losses go with. */
     public Optional<Known<Ratio>> nozzle(String id) {
-        for (int place : unknowns.listOf(Role.NOZZLE)) {
-            String tip = unknowns.get(place).id();
-            if (posterior.isPresent() && (tip.equals(id) || tip.startsWith(id + " "))) {
-                return Optional.of(known(value(posterior.get(), place), posterior.get(), Ratio::new));
-            }
-        }
-        return Optional.empty();
+        OptionalInt place = tipPlace(id);
+        return place.isEmpty()
+                ? Optional.empty()
+                : posterior.map(found -> known(value(found, place.getAsInt()), found, Ratio::new));
     }
 
     /** Flow factor of a tip that the night tells, by the name of the tip's unknown. */
@@ -103,10 +100,14 @@ public final class Belief {
         return told(Role.OFFSET, id, Pressure::new);
     }
 
-    /** Correlation of a hose's loss with a discharge's, between -1 and 1; 0 where the night has not both. */
-    public double correlation(String hose, String discharge) {
-        OptionalInt first = unknowns.find(Role.HOSE, hose);
-        OptionalInt second = unknowns.find(Role.PIPING, discharge);
+    /** Correlation of the errors of two numbers, between -1 and 1; 0 where the night has not both.
+     *
+     * @param one id of a hose, a discharge or a nozzle
+     * @param other id of another
+     */
+    public double correlation(String one, String other) {
+        OptionalInt first = place(one);
+        OptionalInt second = place(other);
         if (posterior.isEmpty() || first.isEmpty() || second.isEmpty()) {
             return 0;
         }
@@ -114,6 +115,23 @@ public final class Belief {
         int i = first.getAsInt();
         int j = second.getAsInt();
         return cloud.covariance(i, j) / (cloud.deviation(i) * cloud.deviation(j));
+    }
+
+    private OptionalInt place(String id) {
+        OptionalInt hose = unknowns.find(Role.HOSE, id);
+        OptionalInt line = hose.isPresent() ? hose : unknowns.find(Role.PIPING, id);
+        return line.isPresent() ? line : tipPlace(id);
+    }
+
+    /** The place of a nozzle's factor; of the first of its tips where it has several. */
+    private OptionalInt tipPlace(String nozzle) {
+        return unknowns.listOf(Role.NOZZLE).stream()
+                .mapToInt(Integer::intValue)
+                .filter(place -> {
+                    String tip = unknowns.get(place).id();
+                    return tip.equals(nozzle) || tip.startsWith(nozzle + " ");
+                })
+                .findFirst();
     }
 
     private Optional<CourseForms> forms(Course line, boolean piping) {

@@ -128,13 +128,11 @@ public final class Acceptance {
         return new NightRecord(report.date(), OptionalInt.of(used), correlations(), longest, flows());
     }
 
-    /** An older night without the correlations of losses that it no longer stands for. */
+    /** An older night without the correlations of numbers that it no longer stands for. */
     private NightRecord withoutReplaced(NightRecord record) {
+        List<String> replaced = ids();
         Map<String, Double> kept = new LinkedHashMap<>(record.correlation());
-        kept.keySet()
-                .removeIf(pair -> Stream.of(pair.split("/"))
-                        .anyMatch(id -> terms.hoses().containsKey(id)
-                                || terms.discharges().containsKey(id)));
+        kept.keySet().removeIf(pair -> Stream.of(pair.split("/")).anyMatch(replaced::contains));
         return new NightRecord(record.date(), record.readings(), kept, record.tested(), record.flow());
     }
 
@@ -150,13 +148,7 @@ public final class Acceptance {
     }
 
     private Map<String, Double> correlations() {
-        List<String> ids = new ArrayList<>(terms.hoses().keySet());
-        ids.addAll(terms.discharges().keySet());
-        report.lines().stream()
-                .map(TestedLine::nozzle)
-                .distinct()
-                .filter(nozzle -> report.calibration().belief().nozzle(nozzle).isPresent())
-                .forEach(ids::add);
+        List<String> ids = ids();
         Map<String, Double> pairs = new LinkedHashMap<>();
         for (int i = 0; i < ids.size(); i++) {
             for (int j = i + 1; j < ids.size(); j++) {
@@ -165,5 +157,17 @@ public final class Acceptance {
             }
         }
         return pairs;
+    }
+
+    /** The numbers that this night speaks of: losses it determines, and nozzles whose flow it believes something of. */
+    private List<String> ids() {
+        List<String> ids = new ArrayList<>(terms.hoses().keySet());
+        ids.addAll(terms.discharges().keySet());
+        report.lines().stream()
+                .map(TestedLine::nozzle)
+                .distinct()
+                .filter(nozzle -> report.calibration().belief().nozzle(nozzle).isPresent())
+                .forEach(ids::add);
+        return ids;
     }
 }

@@ -1,0 +1,141 @@
+package org.hosewright.files.result;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.files.Examples;
+import org.hosewright.files.kit.KitDocument;
+import org.hosewright.files.readings.ReadingParser;
+import org.hosewright.ledger.drill.DrillAnalysis;
+import org.hosewright.ledger.drill.DrillReport;
+import org.junit.jupiter.api.Test;
+
+/** The result file of a test night: its keys, its units, and the numbers of the example in it. */
+class DrillJsonTest {
+    private static final String NIGHT = "drill-night.readings.csv";
+
+    static DrillReport report(String kitName) {
+        KitDocument kit = Examples.kit(kitName);
+        List<Reading> readings = ReadingParser.parse(Examples.readings(NIGHT), kit.kit(), NIGHT);
+        return DrillAnalysis.of("drill-night", Optional.empty(), kit.kit(), readings, Map.of());
+    }
+
+    /** Bands of the examples' expected numbers. */
+    @Test
+    void numbersOfExampleMatchPractice() throws Exception {
+        JsonNode json = json("drill-night.kit.yaml");
+        JsonNode loss = json.at("/hoses/attack-175/loss");
+        assertThat(loss.at("/value").asDouble()).isBetween(8.8, 9.7);
+        assertThat(loss.at("/unit").asText()).isEqualTo("psi/100ft@100gpm");
+        assertThat(loss.at("/standardError").asDouble()).isBetween(0.09, 0.40);
+        JsonNode piping = json.at("/discharges/crosslay-1/loss");
+        assertThat(piping.at("/value").asDouble()).isBetween(0.3, 3.2);
+        assertThat(piping.at("/unit").asText()).isEqualTo("psi@100gpm");
+        assertThat(json.at("/meters/meter-1/factor/value").asDouble()).isBetween(1.035, 1.075);
+        assertThat(json.at("/meters/meter-1/factor/unit").asText()).isEqualTo("1");
+        JsonNode seventh = json.at("/readings/6");
+        assertThat(seventh.at("/reading").asText()).isEqualTo("7");
+        assertThat(seventh.at("/used").asBoolean()).isFalse();
+        assertThat(seventh.at("/predictedPump/value").asDouble()).isBetween(186.5, 192.5);
+        assertThat(seventh.at("/excess/value").asDouble()).isBetween(10.5, 16.5);
+        assertThat(seventh.at("/finding/kind").asText()).isEqualTo("extra-loss");
+        assertThat(texts(seventh.at("/finding/also"))).contains("pump-gauge", "length");
+        JsonNode last = json.at("/rule/3");
+        assertThat(last.at("/length/value").asDouble()).isCloseTo(750, within(1e-6));
+        assertThat(last.at("/rulePump/value").asDouble()).isCloseTo(185, within(1e-6));
+        assertThat(last.at("/flow/value").asDouble()).isCloseTo(142.9, within(2.0));
+        assertThat(last.at("/neededPump/value").asDouble()).isCloseTo(234.2, within(3.0));
+        assertThat(json.at("/book/3/reaction/value").asDouble()).isCloseTo(90, within(2.0));
+    }
+
+    /** Every key of the open format, wherever there is something to say; never a null. */
+    @Test
+    void keysHold() throws Exception {
+        JsonNode json = json("drill-night.kit.yaml");
+        assertThat(names(json))
+                .contains(
+                        "hoses",
+                        "discharges",
+                        "nozzles",
+                        "meters",
+                        "gauges",
+                        "residual",
+                        "readings",
+                        "withheld",
+                        "nextReading",
+                        "rule",
+                        "book",
+                        "assumed");
+        assertThat(names(json.at("/readings/0"))).contains("reading", "predictedPump", "excess", "used", "finding");
+        assertThat(names(json.at("/readings/0/finding"))).contains("kind", "also", "says", "check");
+        assertThat(names(json.at("/withheld/0"))).containsExactly("what", "why", "needs");
+        assertThat(names(json.at("/nextReading"))).contains("length", "tip", "says");
+        assertThat(names(json.at("/rule/0"))).contains("length", "rulePump", "flow", "tip", "reaction", "neededPump");
+        assertNoNull(json, "");
+    }
+
+    /** The tip gauge on a side tap of unknown size: what hangs on the flow is left out. */
+    @Test
+    void withheldIsLeftOutHolds() throws Exception {
+        KitDocument kit =
+                Examples.kit("drill-night.kit.yaml").withEntry(List.of("instruments", "gauge-b", "tap"), "side");
+        List<Reading> readings = ReadingParser.parse(Examples.readings(NIGHT), kit.kit(), NIGHT);
+        DrillReport report = DrillAnalysis.of("drill-night", Optional.empty(), kit.kit(), readings, Map.of());
+        JsonNode json = new JsonMapper().readTree(ResultJson.drill(report));
+        assertThat(json.at("/hoses").isEmpty()).isTrue();
+        assertThat(json.at("/discharges").isEmpty()).isTrue();
+        assertThat(json.at("/rule").isEmpty()).isTrue();
+        assertThat(json.at("/withheld").isEmpty()).isFalse();
+        assertNoNull(json, "");
+    }
+
+    @Test
+    void metricKitIsWrittenInItsUnitsHolds() throws Exception {
+        KitDocument kit = Examples.kit("drill-night.kit.yaml").withEntry(List.of("units"), "si");
+        List<Reading> readings = ReadingParser.parse(Examples.readings(NIGHT), kit.kit(), NIGHT);
+        JsonNode json = new JsonMapper()
+                .readTree(ResultJson.drill(
+                        DrillAnalysis.of("drill-night", Optional.empty(), kit.kit(), readings, Map.of())));
+        double us =
+                json("drill-night.kit.yaml").at("/hoses/attack-175/loss/value").asDouble();
+        JsonNode loss = json.at("/hoses/attack-175/loss");
+        assertThat(loss.at("/unit").asText()).isEqualTo("kPa/100m@100L/min");
+        assertThat(loss.at("/value").asDouble()).isCloseTo(us * 1.57862, within(1e-3));
+        assertThat(json.at("/rule/0/length/unit").asText()).isEqualTo("m");
+        assertThat(json.at("/rule/0/flow/unit").asText()).isEqualTo("L/min");
+        assertThat(json.at("/rule/0/reaction/unit").asText()).isEqualTo("N");
+    }
+
+    private static JsonNode json(String kit) throws Exception {
+        return new JsonMapper().readTree(ResultJson.drill(report(kit)));
+    }
+
+    private static List<String> names(JsonNode node) {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private static List<String> texts(JsonNode array) {
+        List<String> texts = new ArrayList<>();
+        array.forEach(item -> texts.add(item.asText()));
+        return texts;
+    }
+
+    private static void assertNoNull(JsonNode node, String path) {
+        assertThat(node.isNull()).as(path).isFalse();
+        node.fields().forEachRemaining(field -> assertNoNull(field.getValue(), path + "/" + field.getKey()));
+        if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                assertNoNull(node.get(i), path + "/" + i);
+            }
+        }
+    }
+}
