@@ -2,8 +2,10 @@ package org.hosewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.hosewright.cli.command.Cards;
 import org.hosewright.cli.command.Drill;
 import org.hosewright.cli.command.Exit;
+import org.hosewright.cli.command.Lay;
 import org.hosewright.cli.command.Reach;
 import org.hosewright.cli.command.Serve;
 import picocli.CommandLine;
@@ -17,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "hosewright",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {Serve.class, Drill.class, Reach.class},
+        subcommands = {Serve.class, Drill.class, Lay.class, Reach.class, Cards.class},
         description = "Measured hose, honest numbers, and the cards a pump operator can trust.")
 public final class Hosewright implements Runnable {
     @Spec

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hosewright.cli.text.DrillText;
+import org.hosewright.documents.Papers;
+import org.hosewright.documents.Stamp;
 import org.hosewright.files.kit.KitAcceptance;
 import org.hosewright.files.kit.KitAcceptance.Accepted;
 import org.hosewright.files.kit.KitDocument;
@@ -41,6 +43,9 @@ public final class Drill implements Callable<Integer> {
             description = "Write the kit with the numbers that the night determined.")
     private @Nullable Path accept;
 
+    @Option(names = "--report", paramLabel = "FILE.pdf", description = "Write the report of the night.")
+    private @Nullable Path paper;
+
     @Option(names = "--force", description = "Replace files that are there already.")
     private boolean force;
 
@@ -50,10 +55,14 @@ public final class Drill implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<Path> newKit = Optional.ofNullable(accept);
+        Optional<Path> newPaper = Optional.ofNullable(paper);
         newKit.ifPresent(file -> NewFile.check(file, force));
+        newPaper.ifPresent(file -> NewFile.check(file, force));
         KitDocument document = kit.read();
         DrillReport report = analyse(document);
+        Optional<byte[]> pages = newPaper.map(file -> Papers.drillReport(report, Stamp.UNSIGNED));
         newKit.ifPresent(file -> writeKit(file, document, report));
+        newPaper.ifPresent(file -> NewFile.write(file, pages.orElseThrow(), force));
         printing.print(() -> ResultJson.drill(report), () -> DrillText.of(report));
         return Exit.DONE.status();
     }

@@ -35,6 +35,7 @@ public final class DrillText {
                 + night.night().readings().size() + " readings" + (aside > 0 ? ", " + aside + " set aside" : ""));
         numbers();
         readings();
+        report.list("Go and look", listChecks());
         needed();
         rows("What the present rule delivers, level", night.rule());
         rows("What the numbers before this night would have pumped, level", night.book());
@@ -80,11 +81,18 @@ public final class DrillText {
     }
 
     private static String verdict(Judged judged) {
-        String aside = judged.used() ? "" : "set aside: ";
         boolean quiet = judged.used() && judged.finding().check().isEmpty();
         return quiet
                 ? ""
-                : (aside + judged.finding().says() + " " + judged.finding().check()).strip();
+                : (judged.used() ? "" : "set aside: ") + judged.finding().says();
+    }
+
+    private List<String> listChecks() {
+        return calibration.readings().stream()
+                .filter(judged -> !judged.finding().check().isEmpty())
+                .map(judged ->
+                        "reading " + judged.reading() + ": " + judged.finding().check())
+                .toList();
     }
 
     private void needed() {
@@ -124,7 +132,7 @@ public final class DrillText {
 
     private List<String> withheld() {
         return calibration.withheld().stream()
-                .map(missing -> missing.what() + ": " + missing.why() + " " + missing.needs())
+                .map(missing -> missing.what() + ": " + missing.why() + "; what would settle it: " + missing.needs())
                 .toList();
     }
 }
