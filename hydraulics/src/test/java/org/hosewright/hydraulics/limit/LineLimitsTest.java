@@ -84,6 +84,42 @@ class LineLimitsTest {
     }
 
     @Test
+    void safety01OneHoseInTwoPlacesIsHeldToTheWorseOneWhereItLiesFirst() {
+        Hose hose = hose("hose", 300);
+        Hose other = hose("other", 400);
+        Line line = new Line(
+                ExampleLines.CROSSLAY,
+                List.of(run(hose, -200), run(other, 150), run(hose, 0)),
+                ExampleLines.SEVEN_EIGHTHS,
+                "");
+        Limit limit = LineLimits.of(line, LineSolver.atPump(line, Pressure.ofPsi(150)), Bounds.NONE).stream()
+                .filter(found -> found.what().startsWith("hose"))
+                .findFirst()
+                .orElseThrow();
+        // 150 + 0.434 x 200 at the foot of the slope, not 150 + 0.434 x 50 further up
+        assertThat(((Pressure) limit.at()).psi()).isCloseTo(150 + 86.8, within(1e-9));
+    }
+
+    @Test
+    void safety01EveryHoseIsHeldToTheWholeFallWhereItsPlaceIsNotKnown() {
+        Line line = new Line(
+                ExampleLines.CROSSLAY,
+                List.of(run(hose("first", 300), 0), run(hose("second", 300), 0)),
+                ExampleLines.SEVEN_EIGHTHS,
+                "");
+        List<Limit> down = LineLimits.of(
+                line.withRise(Length.ofFeet(-100)), LineSolver.atPump(line, Pressure.ofPsi(150)), Bounds.NONE);
+        assertThat(down)
+                .hasSize(2)
+                .allSatisfy(limit -> assertThat(((Pressure) limit.at()).psi()).isCloseTo(150 + 43.4, within(1e-9)));
+        List<Limit> up = LineLimits.of(
+                line.withRise(Length.ofFeet(100)), LineSolver.atPump(line, Pressure.ofPsi(150)), Bounds.NONE);
+        assertThat(up)
+                .hasSize(2)
+                .allSatisfy(limit -> assertThat(((Pressure) limit.at()).psi()).isCloseTo(150, within(1e-9)));
+    }
+
+    @Test
     void safety01NozzleAndApplianceAreHeldToTheShutPressure() {
         Appliance wye =
                 new Appliance("wye", ExampleLines.WYE.loss(), Appliance.Per.LEG, Optional.of(Pressure.ofPsi(150)));

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Crew;
@@ -71,6 +72,22 @@ class ReachTest {
         // 160.8 of 250 gpm is 64.3 %: 150 psi + ... = 214 psi, (214 - 55.33) / 23.76 = 6.68
         assertThat(pump.stop().kind()).isEqualTo(LimitKind.PUMP);
         assertThat(pump.longest().feet()).isCloseTo(650, within(1e-9));
+    }
+
+    @Test
+    void ofTwoLimitsThatOneSectionBreaksTheLowerOneStopsTheLine() {
+        // 14 sections need 221.6 psi, 15 need 233.5; the hose allows 0.9 x 250 = 225.
+        Hose attack = ExampleLines.ATTACK;
+        Hose tested = new Hose(
+                attack.id(), attack.diameter(), attack.section(), attack.loss(), Optional.of(Pressure.ofPsi(250)));
+        Line line = ExampleLines.crosslay(tested, ExampleLines.CROSSLAY, ExampleLines.SEVEN_EIGHTHS, 200, 0);
+        assertThat(stopUnder(line, 224)).isEqualTo(LimitKind.CEILING);
+        assertThat(stopUnder(line, 226)).isEqualTo(LimitKind.HOSE);
+    }
+
+    private static LimitKind stopUnder(Line line, double ceiling_psi) {
+        Bounds bounds = Bounds.NONE.withCeiling(Pressure.ofPsi(ceiling_psi));
+        return Reach.longest(line, LossErrors.UNCORRELATED, bounds).stop().kind();
     }
 
     @Test
@@ -186,7 +203,7 @@ class ReachTest {
     @Test
     void lineThatNothingStopsIsRefused() {
         Line line = ExampleLines.crosslay(
-                new org.hosewright.hydraulics.equipment.Hose(
+                new Hose(
                         "bare",
                         Length.ofInches(1.75),
                         Length.ofFeet(50),
