@@ -16,10 +16,26 @@ import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.kit.NightRecord;
 import org.hosewright.ledger.kit.RuleOfThumb;
 
 /** The strict reader of a kit file. */
 final class KitReader {
+    private static final String[] KEYS = {
+        "format",
+        "company",
+        "zone",
+        "units",
+        "crew",
+        "hoses",
+        "nozzles",
+        "appliances",
+        "engines",
+        "instruments",
+        "packages",
+        "rule",
+        "evidence"
+    };
     private static final String FORMAT = "1, the format that this program reads";
     private static final int MOST_CREW = 20;
 
@@ -39,25 +55,22 @@ final class KitReader {
     }
 
     private Kit kit() {
-        file.only(
-                "format",
-                "company",
-                "zone",
-                "units",
-                "crew",
-                "hoses",
-                "nozzles",
-                "appliances",
-                "engines",
-                "instruments",
-                "packages",
-                "rule",
-                "evidence");
+        file.only(KEYS);
         YamlValue format = file.get("format", FORMAT);
         if (!format.text(FORMAT).equals("1")) {
             throw format.refused("format", FORMAT);
         }
-        Kit bare = new Kit(
+        Kit bare = bare();
+        EngineReader.checkGauges(file, bare);
+        return whole(
+                bare,
+                section("packages", "a package", (id, value) -> PackageReader.read(id, value.map(), bare)),
+                section("evidence", "a test night", (id, value) -> EvidenceReader.night(value.map(), bare)));
+    }
+
+    /** The kit without what names other things in it. */
+    private Kit bare() {
+        return new Kit(
                 file.get("company", "the company's name").text("the company's name"),
                 zone(file.get("zone", "a time zone such as America/New_York")),
                 units(file.get("units", "us or si")),
@@ -70,10 +83,9 @@ final class KitReader {
                 Map.of(),
                 file.findMap("rule").map(KitReader::rule),
                 Map.of());
-        EngineReader.checkGauges(file, bare);
-        Map<String, HosePackage> packages =
-                section("packages", "a package", (id, value) -> PackageReader.read(id, value.map(), bare));
-        var nights = section("evidence", "a test night", (id, value) -> EvidenceReader.night(value.map(), bare));
+    }
+
+    private static Kit whole(Kit bare, Map<String, HosePackage> packages, Map<String, NightRecord> nights) {
         return new Kit(
                 bare.company(),
                 bare.zone(),

@@ -37,14 +37,14 @@ class CanonicalJsonTest {
         "41b3de4355555557, 333333333.33333343",
         "becbf647612f3696, -0.0000033333333333333333"
     })
-    void numbersMatchPublished(String bits, String json) {
+    void everyNumberMatchesPublished(String bits, String json) {
         double value = Double.longBitsToDouble(Long.parseUnsignedLong(bits, 16));
         assertThat(CanonicalJson.number(value)).isEqualTo(json);
     }
 
     /** The order of keys of RFC 8785, section 3.2.3. */
     @Test
-    void keysMatchPublished() {
+    void orderOfKeysMatchesPublished() {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("\u20ac", "Euro Sign");
         map.put("\r", "Carriage Return");

@@ -40,6 +40,13 @@ class PlainFilesTest {
                 given[0]++;
                 return 'x';
             }
+
+            @Override
+            public int read(byte[] into, int from, int count) {
+                java.util.Arrays.fill(into, from, from + count, (byte) 'x');
+                given[0] += count;
+                return count;
+            }
         };
         assertThatThrownBy(() -> PlainText.read(endless, PlainText.CSV_LIMIT, "upload"))
                 .hasMessage(
