@@ -70,9 +70,12 @@ record Decimal(double hi, double lo) {
         return unit.kind() == Kind.TEMPERATURE ? unit.toSi(hi) + lo * unit.size() : times(unit.size());
     }
 
-    /** This many of something without a zero point of its own, in SI; rounded once. */
+    /** This many of something without a zero point of its own, in SI; rounded once.
+     *
+     * <p>The small parts stand first: TeaVM 0.16 may write a + (b + c) as a + b + c, which rounds twice.
+     */
     double times(double size) {
-        return hi * size + (lostIn(size) + lo * size);
+        return lostIn(size) + lo * size + hi * size;
     }
 
     /** What rounding takes from {@code hi} times a size. */
