@@ -13,9 +13,11 @@ import org.hosewright.files.kit.KitAcceptance.Accepted;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.plain.NewFile;
 import org.hosewright.files.plain.PlainText;
+import org.hosewright.files.readings.NightDate;
 import org.hosewright.files.readings.ReadingParser;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.files.result.ResultJson;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.error.NotConverged;
 import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillReport;
@@ -71,7 +73,12 @@ public final class Drill implements Callable<Integer> {
         String source = readings.toString();
         var table = ReadingsFile.read(PlainText.read(readings, PlainText.CSV_LIMIT), source);
         var rows = ReadingParser.parse(table, document.kit(), source);
-        return DrillAnalysis.of(nightName(), Optional.empty(), document.kit(), rows, Map.of());
+        var date = NightDate.find(table, document.kit());
+        try {
+            return DrillAnalysis.of(nightName(), date, document.kit(), rows, Map.of());
+        } catch (InvalidInput impossible) {
+            throw table.placed(impossible, source);
+        }
     }
 
     /** The file's name up to its first point: "drill-night" of "drill-night.readings.csv". */

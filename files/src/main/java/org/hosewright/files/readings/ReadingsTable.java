@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hosewright.hydraulics.error.InvalidInput;
 
 /** A readings file as typed: column heads and cells, nothing interpreted yet.
  *
@@ -14,6 +15,21 @@ public record ReadingsTable(List<String> columns, List<Row> rows) {
     public ReadingsTable {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+    }
+
+    /** An error about a reading ("reading 7"), standing at the line that the reading is on.
+     *
+     * @param source the file's name
+     */
+    public InvalidInput placed(InvalidInput error, String source) {
+        for (Row row : rows) {
+            String reading = "reading " + row.cell(Column.READING.word());
+            boolean here = error.where().equals(reading) || error.where().startsWith(reading + ",");
+            if (here && row.line() > 0) {
+                return error.at(source + ", line " + row.line());
+            }
+        }
+        return error.at(source);
     }
 
     /** One row as typed.

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.evidence.night.ReadWith;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.files.Examples;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.kit.Kit;
 import org.junit.jupiter.api.Test;
 
@@ -121,5 +124,31 @@ class ReadingsFilesTest {
                 Examples.text(NAME).replace("reading,", "reading,engine,").replaceAll("(?m)^(\\d),", "$1,engine-42,");
         assertThat(ReadingParser.parse(ReadingsFile.read(named, NAME), two, NAME))
                 .allSatisfy(reading -> assertThat(reading.laid().engine()).contains("engine-42"));
+    }
+
+    /** What only the analysis can refuse still names file, line, reading and column. */
+    @Test
+    void impossibleReadingIsPlacedHolds() {
+        String swapped = Examples.text(NAME).replace(",72,40,152,", ",40,72,204,");
+        ReadingsTable table = ReadingsFile.read(swapped, NAME);
+        List<Reading> readings = ReadingParser.parse(table, kit, NAME);
+        assertThatThrownBy(() -> {
+                    try {
+                        DrillAnalysis.of("night", Optional.empty(), kit, readings, Map.of());
+                    } catch (InvalidInput impossible) {
+                        throw table.placed(impossible, NAME);
+                    }
+                })
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageStartingWith(NAME + ", line 2, reading 1, tip: tip pressure cannot be '72");
+    }
+
+    @Test
+    void dayOfTheNightIsFoundHolds() {
+        assertThat(NightDate.find(Examples.readings(NAME), kit)).isEmpty();
+        String timed = "reading,time\n1,2026-05-13T00:20\n2,2026-05-12T23:50\n3,19:40\n";
+        assertThat(NightDate.find(ReadingsFile.read(timed, "n"), kit)).contains(LocalDate.of(2026, 5, 12));
+        String abroad = "reading,time\n1,2026-05-13T01:20:00Z\n";
+        assertThat(NightDate.find(ReadingsFile.read(abroad, "n"), kit)).contains(LocalDate.of(2026, 5, 12));
     }
 }
