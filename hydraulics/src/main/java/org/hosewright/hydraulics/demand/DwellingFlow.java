@@ -7,7 +7,7 @@ import org.hosewright.hydraulics.quantity.Numbers;
 /** Needed fire flow of a one or two family dwelling by the gap to the next building.
  *
  * @source ISO, guide to needed fire flow, table by spacing
- * @validFor dwellings of one or two families, up to two storeys
+ * @validFor dwellings of one or two families
  */
 public final class DwellingFlow {
     private DwellingFlow() {}

@@ -34,7 +34,7 @@ public final class FireFlow {
 
     /** The Iowa rule: the largest space in cubic feet by one hundred.
      *
-     * @source Royer and Nelson, Iowa State University, 1959, as the trade quotes it
+     * @source Royer and Nelson, Iowa State University, 1959 (authors and year from memory), as the trade quotes it
      * @validFor 30 seconds of fog into one closed space
      */
     public static Flow iowa(Length length, Length width, Length height) {

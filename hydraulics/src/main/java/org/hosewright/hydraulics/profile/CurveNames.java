@@ -2,7 +2,9 @@ package org.hosewright.hydraulics.profile;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** The names of curves with how far each is safe: a column at their right ends, or lines above the plot.
  *
@@ -29,14 +31,19 @@ final class CurveNames {
         double width = 0;
         for (ReachCurve curve : reach.curves()) {
             String safe = curve.longestSafe()
-                    .map(length -> (curve.label().isEmpty() ? "" : ", ") + "safe to "
-                            + QuantityShown.of(reach.units()).text(length))
+                    .map(length -> safe(length, reach.units()))
                     .orElse("");
-            names.add(curve.label() + safe);
-            width = Math.max(width, Lettering.width(Role.CURVE, curve.label() + safe, sheet.type()));
+            boolean both = !curve.label().isEmpty() && !safe.isEmpty();
+            String name = curve.label() + (both ? ", " : "") + safe;
+            names.add(name);
+            width = Math.max(width, Lettering.width(Role.CURVE, name, sheet.type()));
         }
         double left = sheet.width() - axisWidth - width - 2 * Layout.GAP_em * sheet.type();
         return new CurveNames(names, sheet.type(), width, left < Layout.PLOT_SHARE * sheet.width());
+    }
+
+    private static String safe(Length length, UnitSystem units) {
+        return length.metres() > 0 ? "safe to " + QuantityShown.of(units).text(length) : "no length is safe";
     }
 
     /** Width of the column at the right; 0 where the names stand above. */

@@ -10,7 +10,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param pressure what was read
  * @param half half-width of its error bar; 0 draws none
  * @param label its name; empty for none
- * @param aside true where it is set aside: another shape, and its name is always shown
+ * @param aside true where it is set aside: another shape, and a name it has is always shown
  */
 public record Pin(Length at, Pressure pressure, Pressure half, String label, boolean aside) {
     public Pin {

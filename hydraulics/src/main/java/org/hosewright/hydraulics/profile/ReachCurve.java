@@ -10,7 +10,7 @@ import org.hosewright.hydraulics.quantity.Length;
  * @param label the rise as people say it: "level", "floor 3, 20 ft up"
  * @param points by rising length, two or more
  * @param longest longest stretch at the best estimate, where something stops it
- * @param longestSafe longest stretch that holds with 95 % confidence, where known
+ * @param longestSafe longest stretch that holds with 95 % confidence, where known; 0 where none does
  */
 public record ReachCurve(
         String label, List<PressureAt> points, Optional<Length> longest, Optional<Length> longestSafe) {

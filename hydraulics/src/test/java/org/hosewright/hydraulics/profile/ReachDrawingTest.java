@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.UnitSystem;
@@ -54,6 +55,18 @@ final class ReachDrawingTest {
                 .map(mark -> ((Mark.Text) mark).text())
                 .toList();
         assertThat(names).containsExactly("floor 3, 20 ft up, safe to 650 ft", "level, safe to 650 ft");
+    }
+
+    @Test
+    void aPackageThatIsSafeAtNoLengthIsSaidHolds() {
+        ReachCurve none = new ReachCurve(
+                "level", Lines.curve("level", 0, 6).points(), Optional.empty(), Optional.of(new Length(0)));
+        List<String> names = new ReachDrawing(UnitSystem.US, Length.ofFeet(50), List.of(none), List.of(CEILING))
+                .draw(Sheet.LAPTOP).marks().stream()
+                        .filter(mark -> mark instanceof Mark.Text && mark.role() == Role.CURVE)
+                        .map(mark -> ((Mark.Text) mark).text())
+                        .toList();
+        assertThat(names).containsExactly("level, no length is safe");
     }
 
     private static Drawing draw(Sheet sheet) {

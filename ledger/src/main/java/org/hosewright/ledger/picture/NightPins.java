@@ -74,7 +74,7 @@ record NightPins(DrillReport report, Course course, Tip tip) {
     }
 
     private static Pin nameless(Pin pin) {
-        return new Pin(pin.at(), pin.pressure(), pin.half(), "", false);
+        return new Pin(pin.at(), pin.pressure(), pin.half(), "", pin.aside());
     }
 
     private String off(Reading reading, boolean aside) {
