@@ -14,8 +14,8 @@ final class TestNamesTest {
 
     private static final Set<String> TESTS = Set.of("Test", "ParameterizedTest", "RepeatedTest", "TestFactory");
 
-    private static final Pattern SKIPPED =
-            Pattern.compile("@Disabled|@Enabled(On|If|For)\\w*|\\bAssumptions?\\b|\\bassum(eTrue|eFalse|eThat|ingThat)\\(");
+    private static final Pattern SKIPPED = Pattern.compile(
+            "@Disabled|@Enabled(On|If|For)\\w*|\\bAssumptions?\\b|\\bassum(eTrue|eFalse|eThat|ingThat)\\(");
 
     @Test
     void testNamesTellTheirKindHolds() {

@@ -7,13 +7,8 @@ import org.hosewright.evidence.joint.Role;
 import org.hosewright.evidence.joint.Unknown;
 import org.hosewright.evidence.joint.Unknowns;
 
-/** An answer with its slopes by the unknowns, and what it owes to things that the night did not touch.
- *
- * @param value the answer in SI
- * @param slopes by unknown, in prior standard deviations
- * @param strange variance from what the night did not touch
- */
-record Form(double value, double[] slopes, double strange) {
+/** An answer with its slopes by the unknowns, and what it owes to things that the night did not touch. */
+final class Form {
     /** A night's readings must at least halve what was believed beforehand. */
     private static final double HALVED = 0.5;
 
@@ -26,6 +21,22 @@ record Form(double value, double[] slopes, double strange) {
     /** The share of an answer's variance that may hang on a side tap of unknown diameter. */
     private static final double TAP_SHARE = 0.2;
 
+    private final double value;
+    private final double[] slopes;
+    private final double strange;
+
+    /** A form.
+     *
+     * @param value the answer in SI
+     * @param slopes by unknown, in prior standard deviations
+     * @param strange variance from what the night did not touch
+     */
+    Form(double value, double[] slopes, double strange) {
+        this.value = value;
+        this.slopes = slopes.clone();
+        this.strange = strange;
+    }
+
     /** One unknown's value; where its logarithm is normal, the mean lies a little above the middle. */
     static Form unknown(Unknowns unknowns, Cloud cloud, int place) {
         Unknown unknown = unknowns.get(place);
@@ -35,6 +46,18 @@ record Form(double value, double[] slopes, double strange) {
         double[] slopes = new double[unknowns.size()];
         slopes[place] = unknown.role().isLogarithmic() ? unknown.deviation() * value : unknown.deviation();
         return new Form(value, slopes, 0);
+    }
+
+    double value() {
+        return value;
+    }
+
+    double[] slopes() {
+        return slopes.clone();
+    }
+
+    double strange() {
+        return strange;
     }
 
     double deviation(Posterior posterior) {

@@ -13,6 +13,7 @@ import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.working.Step;
 import org.hosewright.hydraulics.working.Working;
+import org.hosewright.ledger.line.KitLines;
 
 /** A meter's factor by hand: what it showed beside the flow that a smooth bore's pressure tells, reading by reading.
  *
@@ -63,10 +64,7 @@ record MeterWorking(DrillReport report, String meter) {
     }
 
     private Optional<SmoothBore> bore(Reading reading) {
-        var tip = report.night()
-                .gear()
-                .nozzles()
-                .get(reading.laid().nozzle())
+        var tip = KitLines.get(report.night().gear().nozzles(), reading.laid().nozzle(), "nozzle")
                 .rated(reading.laid().setting());
         return tip instanceof SmoothBore bore ? Optional.of(bore) : Optional.empty();
     }
