@@ -66,6 +66,6 @@ final class Couplings {
     }
 
     private static void tick(Pen pen, Point at, double height_em) {
-        pen.stroke(Role.COUPLING, at.x(), at.y(), at.x(), at.y() - height_em * pen.em());
+        pen.strokeKeptClear(Role.COUPLING, List.of(at, new Point(at.x(), at.y() - height_em * pen.em())));
     }
 }
