@@ -56,6 +56,7 @@ public final class BrindleFalls {
                 gauge.map(tap -> Map.of("gauge-a", gauge(tap, offset))).orElse(Map.of()),
                 Map.of("crosslay-1-200", named(least)),
                 Optional.empty(),
+                Optional.of(Length.ofFeet(50)),
                 Map.of("drill-night", night()));
     }
 

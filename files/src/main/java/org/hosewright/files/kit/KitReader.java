@@ -12,6 +12,7 @@ import org.hosewright.files.yaml.YamlReader;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.quantity.Force;
 import org.hosewright.hydraulics.quantity.Kind;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.HosePackage;
@@ -34,6 +35,7 @@ final class KitReader {
         "instruments",
         "packages",
         "rule",
+        "reserve",
         "evidence"
     };
     private static final String FORMAT = "1, the format that this program reads";
@@ -82,6 +84,7 @@ final class KitReader {
                 section("instruments", "an instrument", InstrumentReader::instrument),
                 Map.of(),
                 file.findMap("rule").map(KitReader::rule),
+                file.find("reserve").map(KitReader::reserve),
                 Map.of());
     }
 
@@ -98,6 +101,7 @@ final class KitReader {
                 bare.instruments(),
                 packages,
                 bare.rule(),
+                bare.reserve(),
                 nights);
     }
 
@@ -143,6 +147,10 @@ final class KitReader {
                 .filter(system -> system.word().equals(word))
                 .findFirst()
                 .orElseThrow(() -> value.refused("units", "us or si"));
+    }
+
+    private static Length reserve(YamlValue value) {
+        return (Length) Quantities.positive(Kind.LENGTH, value);
     }
 
     private static RuleOfThumb rule(YamlMap map) {

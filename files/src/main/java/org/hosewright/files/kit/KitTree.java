@@ -58,6 +58,7 @@ final class KitTree {
         section(top, "instruments", kit.instruments(), this::instrument);
         section(top, "packages", kit.packages(), this::pack);
         kit.rule().ifPresent(rule -> top.put("rule", rule(rule)));
+        put(top, "reserve", kit.reserve().map(written::length));
         section(top, "evidence", kit.evidence(), this::night);
         return top;
     }

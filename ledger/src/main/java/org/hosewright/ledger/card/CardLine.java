@@ -15,7 +15,7 @@ import org.hosewright.ledger.kit.HosePackage;
  * @param entries by length, shortest first; the first is the package as it lies on the rig
  * @param floorAdder what to add to the gauge's figure for each floor up
  * @param floorHeight the height that a floor counts
- * @param longestSafe the longest whole sections that are safe, level
+ * @param longestSafe the longest whole sections that are safe, level, less the company's reserve
  * @param stoppedBy what stops it there
  * @param cautions what the driver must keep in mind
  */

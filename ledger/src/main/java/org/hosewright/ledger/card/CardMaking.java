@@ -68,13 +68,24 @@ final class CardMaking {
                 entries,
                 floorAdder(),
                 CardAnalysis.floor(kit.units()),
-                reach.longestSafe(),
+                longest(),
                 reach.stoppedBy(),
                 cautions(entries));
     }
 
+    /** The longest safe stretch less the company's reserve, in whole sections. */
+    private Length longest() {
+        double section_m = line.last().hose().section().metres();
+        double kept_m = kit.reserve().map(Length::metres).orElse(0.0);
+        double sections = Math.ceil(kept_m / section_m - 1e-9);
+        return new Length(Math.max(0, reach.longestSafe().metres() - sections * section_m));
+    }
+
     List<String> assumed() {
         List<String> assumed = new ArrayList<>(reach.assumed());
+        if (kit.reserve().isEmpty()) {
+            assumed.add("No reserve of hose is set: cards go to the whole of the longest safe stretch.");
+        }
         if (gauge.name().isEmpty()) {
             assumed.add("No panel gauge is named for " + named.engine()
                     + ": pressures are for a gauge before the discharge piping that reads true.");
@@ -86,8 +97,7 @@ final class CardMaking {
         List<CardEntry> entries = new ArrayList<>();
         double section_m = line.last().hose().section().metres();
         double own_m = line.last().length().metres();
-        int more =
-                (int) Math.floor((reach.longestSafe().metres() - line.length().metres()) / section_m + 1e-9);
+        int more = (int) Math.floor((longest().metres() - line.length().metres()) / section_m + 1e-9);
         int step = Math.max(1, (int) Math.ceil((more + 1) / (double) MOST_LENGTHS));
         for (int sections = 0; sections <= Math.max(0, more); sections += step) {
             entries.add(entry(line.withLastLength(new Length(own_m + sections * section_m))));
@@ -128,8 +138,8 @@ final class CardMaking {
 
     private List<String> cautions(List<CardEntry> entries) {
         Set<String> cautions = new LinkedHashSet<>();
-        if (reach.longestSafe().metres() < line.length().metres() * (1 - 1e-9)) {
-            cautions.add("The package as it lies on the rig is longer than what is safe: stopped by "
+        if (longest().metres() < line.length().metres() * (1 - 1e-9)) {
+            cautions.add("The package as it lies on the rig is longer than what is safe, less the reserve: stopped by "
                     + reach.stoppedBy() + ".");
         }
         entries.forEach(entry -> cautions.addAll(entry.check().cautions()));

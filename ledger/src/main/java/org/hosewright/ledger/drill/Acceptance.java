@@ -70,6 +70,7 @@ public final class Acceptance {
                                 new InstrumentRecord(record.instrument(), Optional.of(offset), record.calibrated())),
                 old.packages(),
                 old.rule(),
+                old.reserve(),
                 evidence);
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hosewright.hydraulics.equipment.Appliance;
 import org.hosewright.hydraulics.quantity.Force;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** All that the company has, by id and in its own order.
@@ -21,6 +22,7 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
  * @param instruments gauges and meters
  * @param packages hose-and-nozzle packages
  * @param rule the present rule of thumb, where there is one
+ * @param reserve hose that the company keeps back from the longest safe stretch, where it has said so
  * @param evidence test nights whose numbers were taken over
  */
 public record Kit(
@@ -35,6 +37,7 @@ public record Kit(
         Map<String, InstrumentRecord> instruments,
         Map<String, HosePackage> packages,
         Optional<RuleOfThumb> rule,
+        Optional<Length> reserve,
         Map<String, NightRecord> evidence) {
     public Kit {
         crewReaction = kept(crewReaction);

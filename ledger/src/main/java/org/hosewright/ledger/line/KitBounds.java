@@ -15,7 +15,7 @@ import org.hosewright.ledger.kit.Kit;
 
 /** What a kit sets for a line: ceiling, capacity, crew, flows, and the age of the hose's tests. */
 public final class KitBounds {
-    /** Hose made before this year's middle is out of service. @source NFPA 1962, 2013/2018: July 1987 */
+    /** Hose made before July of this year is out of service; a year alone counts as before. @source NFPA 1962, 2013/2018 */
     private static final int LAST_OLD_YEAR = 1987;
 
     private KitBounds() {}
@@ -51,7 +51,7 @@ public final class KitBounds {
 
     /** The age of a hose's service test on a day. */
     public static TestAge age(HoseRecord record, Optional<LocalDate> today) {
-        if (record.made().isPresent() && record.made().getAsInt() < LAST_OLD_YEAR) {
+        if (record.made().isPresent() && record.made().getAsInt() <= LAST_OLD_YEAR) {
             return TestAge.TOO_OLD;
         }
         if (record.tested().isEmpty() || today.isEmpty()) {

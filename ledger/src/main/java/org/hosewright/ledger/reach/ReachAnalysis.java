@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Cautions;
 import org.hosewright.hydraulics.line.Duty;
@@ -36,15 +37,19 @@ public final class ReachAnalysis {
 
     /** The report of a kit.
      *
-     * @throws org.hosewright.hydraulics.error.InvalidInput a package that nothing limits, or that names what is not there
+     * <p>A package that nothing limits has no reach; it is named among what is assumed.
      */
     public static ReachReport of(Kit kit, Question question) {
         List<PackageReach> packages = new ArrayList<>();
         Set<String> assumed = new LinkedHashSet<>();
         for (HosePackage named : kit.packages().values()) {
-            PackageReach reach = one(kit, named, question);
-            packages.add(reach);
-            assumed.addAll(reach.result().assumed());
+            try {
+                PackageReach reach = one(kit, named, question);
+                packages.add(reach);
+                assumed.addAll(reach.result().assumed());
+            } catch (InvalidInput nothingStopsIt) {
+                assumed.add("No reach is told for " + named.id() + ". " + nothingStopsIt.getMessage());
+            }
         }
         return new ReachReport(kit, question.rise(), question.ceiling(), packages, List.copyOf(assumed));
     }

@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.BrindleFalls;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.reach.ReachAnalysis;
+import org.hosewright.ledger.reach.ReachReport;
 import org.junit.jupiter.api.Test;
 
 class CardAnalysisTest {
@@ -64,6 +68,15 @@ class CardAnalysisTest {
         assertThat(entries)
                 .isSortedAccordingTo(
                         (a, b) -> Double.compare(a.gauge().pascals(), b.gauge().pascals()));
+    }
+
+    @Test
+    void safety15CardStopsShortByTheReserve() {
+        Kit kit = BrindleFalls.kit(Optional.empty(), 0, 150);
+        ReachReport reach = ReachAnalysis.of(
+                kit, new ReachAnalysis.Question(Length.ofFeet(0), Optional.empty(), Optional.of(BrindleFalls.TODAY)));
+        double safe = reach.packages().get(0).result().longestSafe().feet();
+        assertThat(line(Optional.empty(), 0, 150).longestSafe().feet()).isCloseTo(safe - 50, within(CONVERSION));
     }
 
     @Test

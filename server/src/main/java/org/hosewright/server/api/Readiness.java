@@ -100,6 +100,7 @@ final class Readiness {
                 kit.instruments(),
                 Map.of(named.id(), named),
                 kit.rule(),
+                kit.reserve(),
                 kit.evidence());
     }
 
