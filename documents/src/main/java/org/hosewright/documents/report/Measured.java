@@ -9,6 +9,7 @@ import org.hosewright.evidence.calibration.Terms;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.TestedLine;
+import org.hosewright.ledger.line.KitLines;
 
 /** The numbers that the night determines, how well each is known, and what it rests on. */
 final class Measured {
@@ -85,10 +86,7 @@ final class Measured {
     }
 
     private Flow meant(TestedLine line) {
-        return report.night()
-                .gear()
-                .nozzles()
-                .get(line.nozzle())
+        return KitLines.get(report.night().gear().nozzles(), line.nozzle(), "nozzle")
                 .rated(line.setting())
                 .flowAt();
     }

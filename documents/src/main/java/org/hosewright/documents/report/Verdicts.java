@@ -12,6 +12,7 @@ import org.hosewright.ledger.drill.NeededRow;
 import org.hosewright.ledger.drill.RuleRow;
 import org.hosewright.ledger.drill.TestedLine;
 import org.hosewright.ledger.kit.RuleOfThumb;
+import org.hosewright.ledger.line.KitLines;
 
 /** The night in the language of the nozzle: what the present rule gives where it gives least, and what is needed. */
 final class Verdicts {
@@ -64,6 +65,7 @@ final class Verdicts {
     }
 
     private Tip tip(TestedLine line) {
-        return report.night().gear().nozzles().get(line.nozzle()).rated(line.setting());
+        return KitLines.get(report.night().gear().nozzles(), line.nozzle(), "nozzle")
+                .rated(line.setting());
     }
 }

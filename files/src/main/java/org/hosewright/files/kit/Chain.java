@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.hosewright.files.yaml.Nearest;
+import org.hosewright.files.term.Names;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
@@ -51,18 +51,9 @@ public final class Chain {
     public static Hose getHose(String id, Map<String, HoseRecord> hoses) {
         HoseRecord found = hoses.get(id);
         if (found == null) {
-            throw new InvalidInput("hose", id, known(id, hoses.keySet()), "");
+            throw new InvalidInput("hose", id, Names.known(id, hoses.keySet()), "");
         }
         return found.hose();
-    }
-
-    /** What would do in place of an unknown name. */
-    public static String known(String id, java.util.Collection<String> names) {
-        if (names.isEmpty()) {
-            return "a name that the kit lists; it lists none";
-        }
-        return Nearest.of(id, names).map(near -> "'" + near + "'; the kit has ").orElse("one that the kit has: ")
-                + String.join(", ", names);
     }
 
     /** Refuses a length that can only be a count of sections. */

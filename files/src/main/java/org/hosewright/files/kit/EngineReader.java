@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.evidence.instrument.Instrument;
+import org.hosewright.files.term.Names;
+import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.equipment.Discharge;
@@ -52,7 +54,7 @@ final class EngineReader {
                                 .flatMap(engines -> engines.findMap(id))
                                 .flatMap(engine -> engine.find("gauge"))
                                 .orElseThrow();
-                        throw value.refused("gauge", Chain.known(gauge, InstrumentReader.gauges(kit)));
+                        throw value.refused("gauge", Names.known(gauge, InstrumentReader.gauges(kit)));
                     }
                 }));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.equipment.Appliance;

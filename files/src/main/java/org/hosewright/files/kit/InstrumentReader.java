@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hosewright.evidence.instrument.Accuracy;
 import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.evidence.instrument.Tap;
+import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.error.InvalidInput;

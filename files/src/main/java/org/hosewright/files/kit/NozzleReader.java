@@ -2,6 +2,7 @@ package org.hosewright.files.kit;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.equipment.Automatic;

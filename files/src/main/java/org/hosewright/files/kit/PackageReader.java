@@ -3,6 +3,8 @@ package org.hosewright.files.kit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.hosewright.files.term.Names;
+import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.equipment.Engine;

@@ -8,7 +8,7 @@ import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.evidence.night.ReadWith;
 import org.hosewright.evidence.night.Shown;
-import org.hosewright.files.kit.Chain;
+import org.hosewright.files.term.Names;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.kit.Kit;
@@ -41,7 +41,7 @@ final class Instruments {
                     .map(Map.Entry::getKey)
                     .toList();
             if (!names.contains(name)) {
-                throw cells.refused(column, what, Chain.known(name, names));
+                throw cells.refused(column, what, Names.known(name, names));
             }
         });
         return id;

@@ -3,7 +3,7 @@ package org.hosewright.files.readings;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hosewright.files.kit.Chain;
+import org.hosewright.files.term.Names;
 import org.hosewright.ledger.kit.Kit;
 
 /** The discharges that a reading may name, and the engine each belongs to. */
@@ -24,7 +24,7 @@ final class Outlets {
                 .map(Map.Entry::getKey)
                 .toList();
         if (having.isEmpty()) {
-            throw cells.refused(Column.DISCHARGE, "discharge", Chain.known(discharge, names(kit)));
+            throw cells.refused(Column.DISCHARGE, "discharge", Names.known(discharge, names(kit)));
         }
         Optional<String> named = cells.find(Column.ENGINE);
         if (named.isPresent() && !having.contains(named.get())) {

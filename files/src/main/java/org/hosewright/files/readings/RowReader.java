@@ -10,6 +10,7 @@ import org.hosewright.evidence.night.Laid;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Shown;
 import org.hosewright.files.kit.Chain;
+import org.hosewright.files.term.Names;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
@@ -44,7 +45,7 @@ final class RowReader {
     }
 
     private Laid laid() {
-        String discharge = cells.get(Column.DISCHARGE, Chain.known("", Outlets.names(kit)));
+        String discharge = cells.get(Column.DISCHARGE, Names.known("", Outlets.names(kit)));
         Optional<String> engine = Outlets.findEngine(discharge, cells, kit);
         List<Stretch> hose = hose();
         Nozzle nozzle = nozzle();
@@ -62,7 +63,7 @@ final class RowReader {
     }
 
     private List<Stretch> hose() {
-        String text = cells.get(Column.HOSE, Chain.known("", kit.hoses().keySet()));
+        String text = cells.get(Column.HOSE, Names.known("", kit.hoses().keySet()));
         Optional<Length> length = cells.length(Column.LENGTH);
         boolean chain = text.indexOf('+') >= 0 || text.indexOf(' ') >= 0;
         if (!chain) {
@@ -90,12 +91,12 @@ final class RowReader {
     }
 
     private Nozzle nozzle() {
-        String allowed = Chain.known("", kit.nozzles().keySet());
+        String allowed = Names.known("", kit.nozzles().keySet());
         String id = cells.get(Column.NOZZLE, allowed);
         var record = kit.nozzles().get(id);
         if (record == null) {
             throw cells.refused(
-                    Column.NOZZLE, "nozzle", Chain.known(id, kit.nozzles().keySet()));
+                    Column.NOZZLE, "nozzle", Names.known(id, kit.nozzles().keySet()));
         }
         return record.nozzle();
     }

@@ -1,7 +1,8 @@
-package org.hosewright.files.kit;
+package org.hosewright.files.term;
 
 import java.util.Collection;
 import java.util.Map;
+import org.hosewright.files.yaml.Nearest;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.equipment.Nozzle;
@@ -16,10 +17,10 @@ public final class Names {
      * @throws InvalidInput it names something else; the message lists what there is
      */
     public static String get(YamlMap map, String key, Collection<String> known) {
-        YamlValue value = map.get(key, Chain.known("", known));
-        String name = value.text(Chain.known("", known));
+        YamlValue value = map.get(key, known("", known));
+        String name = value.text(known("", known));
         if (!known.contains(name)) {
-            throw value.refused(key, Chain.known(name, known));
+            throw value.refused(key, known(name, known));
         }
         return name;
     }
@@ -28,7 +29,7 @@ public final class Names {
     public static <T> T of(Map<String, T> things, String name) {
         T thing = things.get(name);
         if (thing == null) {
-            throw new InvalidInput("name", name, Chain.known(name, things.keySet()), "");
+            throw new InvalidInput("name", name, known(name, things.keySet()), "");
         }
         return thing;
     }
@@ -42,5 +43,14 @@ public final class Names {
             throw value.refused("setting", "no setting: " + nozzle.id() + " has only one");
         });
         return Nozzle.ONLY;
+    }
+
+    /** What would do in place of an unknown name. */
+    public static String known(String id, Collection<String> names) {
+        if (names.isEmpty()) {
+            return "a name that the kit lists; it lists none";
+        }
+        return Nearest.of(id, names).map(near -> "'" + near + "'; the kit has ").orElse("one that the kit has: ")
+                + String.join(", ", names);
     }
 }

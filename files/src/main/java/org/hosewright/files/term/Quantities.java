@@ -1,4 +1,4 @@
-package org.hosewright.files.kit;
+package org.hosewright.files.term;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

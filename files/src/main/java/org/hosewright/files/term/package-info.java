@@ -1,0 +1,5 @@
+/** The names and quantities of a YAML file, read strictly. */
+@NullMarked
+package org.hosewright.files.term;
+
+import org.jspecify.annotations.NullMarked;
