@@ -5,6 +5,7 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.kit.Basis;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitLines;
 
 /** A package in words. */
 final class PackageWords {
@@ -23,6 +24,7 @@ final class PackageWords {
     /** True where a test night stands behind the loss of every hose in it. */
     static boolean measured(Kit kit, HosePackage named) {
         return named.hose().stream()
-                .allMatch(part -> kit.hoses().get(part.hose()).basis().kind() == Basis.Kind.TEST);
+                .allMatch(part ->
+                        KitLines.get(kit.hoses(), part.hose(), "hose").basis().kind() == Basis.Kind.TEST);
     }
 }

@@ -17,6 +17,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.TestedLine;
+import org.hosewright.ledger.line.KitLines;
 import org.hosewright.ledger.picture.NightPicture;
 
 /** The profile of a night's line at one length, with what a finger or a key can do to it. */
@@ -111,7 +112,8 @@ final class ProfileShown {
     }
 
     private Length section(Course course) {
-        return report.night().gear().hoses().get(last(course).hose()).section();
+        return KitLines.get(report.night().gear().hoses(), last(course).hose(), "hose")
+                .section();
     }
 
     private static Stretch last(Course course) {

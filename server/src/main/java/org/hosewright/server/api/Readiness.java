@@ -44,7 +44,7 @@ final class Readiness {
     ObjectNode json() {
         Set<String> hoses = new LinkedHashSet<>();
         named.hose().stream().map(Stretch::hose).forEach(hoses::add);
-        hoses.forEach(id -> hose(id, kit.hoses().get(id)));
+        hoses.forEach(id -> hose(id, KitLines.get(kit.hoses(), id, "hose")));
         if (KitLines.of(kit, named, new Length(0)).discharge().loss().isEmpty()) {
             want("The piping loss of " + named.discharge() + " is not known.", "Fly it", "/drill");
         }
