@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -117,7 +118,8 @@ final class GuardTest {
 
     /** The status that a raw request with a host header gets; the JDK's client would set its own. */
     private int statusFor(String host) throws IOException {
-        try (var socket = new Socket("127.0.0.1", running.address().getPort())) {
+        try (var socket =
+                new Socket(InetAddress.getLoopbackAddress(), running.address().getPort())) {
             String request = "GET /api/v1/company HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
             InputStream in = socket.getInputStream();

@@ -25,8 +25,8 @@ final class OpenApiTest {
                     .readTree(running.get("/api/v1/openapi.json").body());
             Set<String> described = new TreeSet<>();
             document.path("paths")
-                    .fields()
-                    .forEachRemaining(path -> path.getValue()
+                    .properties()
+                    .forEach(path -> path.getValue()
                             .fieldNames()
                             .forEachRemaining(method -> described.add(method + " " + path.getKey())));
             var api = new Api(new ServerConfig(0, Running.CLOCK, true), running.ports());

@@ -48,14 +48,13 @@ final class Served implements AutoCloseable {
         return client.send(HttpRequest.newBuilder(address.resolve(path)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
-    void kill() throws InterruptedException {
-        process.destroyForcibly();
-        process.waitFor();
+    void kill() {
+        process.destroyForcibly().onExit().join();
     }
 
     @Override
-    public void close() throws InterruptedException {
+    public void close() {
         process.destroy();
-        process.waitFor();
+        process.onExit().join();
     }
 }
