@@ -1,19 +1,23 @@
 package org.hosewright.files.kit;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.hosewright.files.yaml.YamlEdit;
 import org.hosewright.ledger.kit.Kit;
 
 /** A kit file: its text exactly as people wrote it, and the kit it says. */
 public final class KitDocument {
+    /** A line end of very old machines; it becomes the usual one. */
+    private static final Pattern LONE_RETURN = Pattern.compile("\r(?!\n)");
+
     private final String text;
     private final String source;
     private final KitReader.Found found;
 
     private KitDocument(String text, String source) {
-        this.text = text;
+        this.text = LONE_RETURN.matcher(text).replaceAll("\n");
         this.source = source;
-        this.found = KitReader.read(text, source);
+        this.found = KitReader.read(this.text, source);
     }
 
     /** The document of a text.

@@ -151,7 +151,11 @@ final class KitReader {
     }
 
     private static Length reserve(YamlValue value) {
-        return (Length) Quantities.positive(Kind.LENGTH, value);
+        Length reserve = Quantities.rise(value);
+        if (reserve.metres() < 0) {
+            throw value.refused("reserve", Kind.LENGTH.inWords() + ", 0 or more");
+        }
+        return reserve;
     }
 
     private static RuleOfThumb rule(YamlMap map) {

@@ -3,13 +3,10 @@ package org.hosewright.files.yaml;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.composer.Composer;
-import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionEndEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.DocumentStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
-import org.snakeyaml.engine.v2.events.NodeEvent;
-import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -90,22 +87,7 @@ public final class YamlReader {
             if (documents > 1) {
                 throw new InvalidInput("a second document", "---", "one document a file", where);
             }
-            refuseTricks(event, where);
-        }
-    }
-
-    private static void refuseTricks(Event event, String where) {
-        if (event instanceof AliasEvent alias) {
-            throw new InvalidInput("an alias", "*" + alias.getAlias(), "the value itself, written out", where);
-        }
-        if (event instanceof NodeEvent node && node.getAnchor().isPresent()) {
-            throw new InvalidInput("an anchor", "&" + node.getAnchor().get(), "the value without an anchor", where);
-        }
-        var tag = event instanceof ScalarEvent scalar
-                ? scalar.getTag()
-                : event instanceof CollectionStartEvent start ? start.getTag() : java.util.Optional.<String>empty();
-        if (tag.isPresent()) {
-            throw new InvalidInput("a tag", tag.get(), "the value without a tag", where);
+            Tricks.refuse(event, where);
         }
     }
 

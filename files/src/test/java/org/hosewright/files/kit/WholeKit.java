@@ -42,6 +42,7 @@ final class WholeKit {
               crosslay-1-200: { engine: engine-41, discharge: crosslay-1, hose: 4 x attack-175, nozzle: seven-eighths, crew: 2, target: 161 gpm, least: 150 gpm, ordered: 105 psi }
               crosslay-1-300: { engine: engine-41, discharge: crosslay-1, hose: 4 x attack-175 + 125 ft leader-3, nozzle: slug-fog, setting: slug }
             rule: { tip: 50 psi, per: 18 psi / 100 ft }
+            reserve: 50 ft
             evidence: { drill-night: { date: 2026-05-12, readings: 8, longest: 750 ft, correlation: { attack-175/crosslay-1: -0.8 } } }
             """;
 
