@@ -175,9 +175,7 @@ final class Advice {
         Cloud now = posterior.readingsAlone();
         double gain = 0;
         for (Form form : decided) {
-            double before = now.variance(form.slopes()) + form.strange();
-            double after = Minimum.quadratic(form.slopes(), covariance) + form.strange();
-            gain += 1 - after / before;
+            gain += 1 - form.variance(covariance) / form.variance(now);
         }
         return gain;
     }

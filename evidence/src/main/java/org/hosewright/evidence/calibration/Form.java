@@ -1,6 +1,7 @@
 package org.hosewright.evidence.calibration;
 
 import java.util.Optional;
+import org.hosewright.evidence.fit.Minimum;
 import org.hosewright.evidence.joint.Cloud;
 import org.hosewright.evidence.joint.Posterior;
 import org.hosewright.evidence.joint.Role;
@@ -25,15 +26,15 @@ final class Form {
     private final double[] slopes;
     private final double strange;
 
-    /** A form.
+    /** Makes an answer.
      *
      * @param value the answer in SI
-     * @param slopes by unknown, in prior standard deviations
+     * @param slopes by unknown, in prior standard deviations; the form's own from here on
      * @param strange variance from what the night did not touch
      */
     Form(double value, double[] slopes, double strange) {
         this.value = value;
-        this.slopes = slopes.clone();
+        this.slopes = slopes;
         this.strange = strange;
     }
 
@@ -52,21 +53,23 @@ final class Form {
         return value;
     }
 
-    double[] slopes() {
-        return slopes.clone();
+    /** Variance under a belief. */
+    double variance(Cloud cloud) {
+        return cloud.variance(slopes) + strange;
     }
 
-    double strange() {
-        return strange;
+    /** Variance under a covariance of the unknowns. */
+    double variance(double[][] covariance) {
+        return Minimum.quadratic(slopes, covariance) + strange;
     }
 
     double deviation(Posterior posterior) {
-        return Math.sqrt(posterior.cloud().variance(slopes) + strange);
+        return Math.sqrt(variance(posterior.cloud()));
     }
 
     /** True where the readings, without what was believed of hose and piping, tell the answer. */
     boolean isTold(Posterior posterior, Unknowns unknowns) {
-        double alone = Math.sqrt(posterior.readingsAlone().variance(slopes) + strange);
+        double alone = Math.sqrt(variance(posterior.readingsAlone()));
         return alone <= HALVED * beforehand(unknowns)
                 && findTapInTheWay(posterior, unknowns).isEmpty();
     }
@@ -82,7 +85,7 @@ final class Form {
 
     /** The side tap of unknown diameter that the answer hangs on. */
     Optional<Integer> findTapInTheWay(Posterior posterior, Unknowns unknowns) {
-        double variance = posterior.cloud().variance(slopes) + strange;
+        double variance = variance(posterior.cloud());
         for (int tap : unknowns.listOf(Role.TAP)) {
             double shared = 0;
             for (int i = 0; i < slopes.length; i++) {

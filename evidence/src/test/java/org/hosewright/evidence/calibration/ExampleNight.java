@@ -1,10 +1,9 @@
 package org.hosewright.evidence.calibration;
 
-import static org.hosewright.evidence.night.NightWriter.row;
+import static org.hosewright.evidence.calibration.NightWriter.row;
 
 import java.util.List;
 import org.hosewright.evidence.instrument.Tap;
-import org.hosewright.evidence.night.NightWriter;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.quantity.Length;

@@ -1,16 +1,15 @@
 package org.hosewright.evidence.calibration;
 
-import static org.hosewright.evidence.night.NightWriter.row;
+import static org.hosewright.evidence.calibration.NightWriter.row;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.hosewright.evidence.calibration.NightWriter.Row;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.evidence.joint.Priors;
 import org.hosewright.evidence.night.Night;
-import org.hosewright.evidence.night.NightWriter;
-import org.hosewright.evidence.night.NightWriter.Row;
 import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.equipment.Tip;

@@ -1,4 +1,4 @@
-package org.hosewright.evidence.night;
+package org.hosewright.evidence.calibration;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +10,13 @@ import java.util.Set;
 import org.hosewright.evidence.instrument.Accuracy;
 import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.evidence.instrument.Tap;
+import org.hosewright.evidence.night.Gear;
+import org.hosewright.evidence.night.Laid;
+import org.hosewright.evidence.night.Night;
+import org.hosewright.evidence.night.ReadWith;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.evidence.night.Ruling;
+import org.hosewright.evidence.night.Shown;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
@@ -22,7 +29,7 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 
 /** Writes test nights shortly: one engine's gear, readings in psi, feet and gpm. */
-public final class NightWriter {
+final class NightWriter {
     private final Map<String, Hose> hoses = new LinkedHashMap<>();
     private final Set<String> book = new LinkedHashSet<>();
     private final Map<String, Discharge> discharges = new LinkedHashMap<>();
@@ -32,7 +39,7 @@ public final class NightWriter {
     private final Map<String, Ruling> rulings = new LinkedHashMap<>();
     private final List<Reading> readings = new ArrayList<>();
 
-    public NightWriter hose(String id, double c) {
+    NightWriter hose(String id, double c) {
         hoses.put(
                 id,
                 new Hose(
@@ -45,16 +52,16 @@ public final class NightWriter {
         return this;
     }
 
-    public NightWriter discharge(String id) {
+    NightWriter discharge(String id) {
         discharges.put(id, new Discharge(id, Optional.of(Length.ofInches(2)), Optional.empty()));
         return this;
     }
 
-    public NightWriter nozzle(String id, Tip tip, boolean wasGauged) {
+    NightWriter nozzle(String id, Tip tip, boolean wasGauged) {
         return nozzle(Nozzle.of(id, tip), wasGauged);
     }
 
-    public NightWriter nozzle(Nozzle nozzle, boolean wasGauged) {
+    NightWriter nozzle(Nozzle nozzle, boolean wasGauged) {
         nozzles.put(nozzle.id(), nozzle);
         if (wasGauged) {
             gauged.add(nozzle.id());
@@ -62,7 +69,7 @@ public final class NightWriter {
         return this;
     }
 
-    public NightWriter gauge(String id, double range, double share, Tap tap) {
+    NightWriter gauge(String id, double range, double share, Tap tap) {
         instruments.put(
                 id,
                 new Instrument.PressureGauge(
@@ -74,30 +81,30 @@ public final class NightWriter {
         return this;
     }
 
-    public NightWriter meter(String id, double share) {
+    NightWriter meter(String id, double share) {
         instruments.put(id, new Instrument.FlowMeter(id, new Accuracy(share, Accuracy.Of.READING)));
         return this;
     }
 
-    public NightWriter ruling(String reading, boolean use, String reason) {
+    NightWriter ruling(String reading, boolean use, String reason) {
         rulings.put(reading, new Ruling(use, reason));
         return this;
     }
 
     /** Adds readings made with {@link #row}. */
-    public NightWriter rows(Row... rows) {
+    NightWriter rows(Row... rows) {
         for (Row row : rows) {
             readings.add(row.reading());
         }
         return this;
     }
 
-    public Night night() {
+    Night night() {
         return new Night(readings, new Gear(hoses, book, discharges, nozzles, gauged, instruments), rulings);
     }
 
     /** A reading in psi, feet and gpm; a negative number is one that was not read. */
-    public record Row(
+    record Row(
             String id,
             String discharge,
             List<Stretch> hose,
@@ -111,31 +118,31 @@ public final class NightWriter {
             double flow,
             ReadWith with) {
 
-        public Row lay(String other) {
+        Row lay(String other) {
             return new Row(id, discharge, hose, rise, nozzle, setting, shut, other, pump, tip, flow, with);
         }
 
-        public Row setting(String other) {
+        Row setting(String other) {
             return new Row(id, discharge, hose, rise, nozzle, other, shut, lay, pump, tip, flow, with);
         }
 
-        public Row closed() {
+        Row closed() {
             return new Row(id, discharge, hose, rise, nozzle, setting, true, lay, pump, tip, flow, with);
         }
 
-        public Row with(ReadWith other) {
+        Row with(ReadWith other) {
             return new Row(id, discharge, hose, rise, nozzle, setting, shut, lay, pump, tip, flow, other);
         }
 
-        public Row pump(double other) {
+        Row pump(double other) {
             return new Row(id, discharge, hose, rise, nozzle, setting, shut, lay, other, tip, flow, with);
         }
 
-        public Row tip(double other) {
+        Row tip(double other) {
             return new Row(id, discharge, hose, rise, nozzle, setting, shut, lay, pump, other, flow, with);
         }
 
-        public Row flow(double other) {
+        Row flow(double other) {
             return new Row(id, discharge, hose, rise, nozzle, setting, shut, lay, pump, tip, other, with);
         }
 
@@ -160,7 +167,7 @@ public final class NightWriter {
     }
 
     /** A row on the company's usual gear: crosslay-1, one hose, gauge-a, gauge-b, meter-1. */
-    public static Row row(
+    static Row row(
             String id, String hose, double length, double rise, String nozzle, double pump, double tip, double flow) {
         return new Row(
                 id,
