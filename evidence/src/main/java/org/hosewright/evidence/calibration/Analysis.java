@@ -19,9 +19,6 @@ import org.hosewright.hydraulics.quantity.Quantity;
 
 /** The way from a night's readings to its calibration. */
 final class Analysis {
-    /** Scatter this many times what the instruments make one expect is not scatter any more. */
-    private static final double MOST_SCATTER = 6;
-
     private final Survey survey;
 
     Analysis(Survey survey) {
@@ -37,11 +34,12 @@ final class Analysis {
         }
         Hearing hearing = Hearing.of(survey);
         List<Judged> judged = new Judging(survey, hearing).list();
-        if (hearing.isHopeless() || hearing.fit().joint().scatter().pump() > MOST_SCATTER) {
+        Optional<String> against = new Sense(survey, hearing).findObjection();
+        if (against.isPresent()) {
             return without(
                     judged,
-                    "the readings contradict each other as a whole: no hose, piping and nozzle could give them",
-                    "the units, the gauges' places and the lengths checked, then the night flown again");
+                    against.get(),
+                    "the units, the gauges' places, the nozzle and the lengths checked, then the night flown again");
         }
         Posterior posterior = Posterior.of(hearing.fit());
         Belief belief = Belief.of(survey, posterior);

@@ -49,12 +49,18 @@ final class Findings {
                 "");
     }
 
-    /** A finding with a pair of readings that cannot both be steady. */
-    Finding paired(Finding finding, String pair) {
-        boolean none = finding.kind() == FindingKind.NONE;
-        String says = none ? pair : pair + "; " + finding.says();
-        String check = none ? "read both again, one after the other, once the needles stand still" : finding.check();
-        return new Finding(none ? FindingKind.CANNOT_TELL : finding.kind(), finding.also(), says, check);
+    /** A finding with a pair of readings that cannot both be steady.
+     *
+     * @param otherSuspect whether the night as a whole speaks against the other one
+     */
+    Finding paired(Finding finding, String pair, boolean otherSuspect) {
+        if (finding.kind() != FindingKind.NONE) {
+            return new Finding(finding.kind(), finding.also(), pair + "; " + finding.says(), finding.check());
+        }
+        String again = "read both again, one after the other, once the needles stand still";
+        return otherSuspect
+                ? new Finding(FindingKind.NONE, List.of(), pair + "; the other readings go with this one", again)
+                : new Finding(FindingKind.CANNOT_TELL, List.of(), pair, again);
     }
 
     /** A finding with what a person ruled. */

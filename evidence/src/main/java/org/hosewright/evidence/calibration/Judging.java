@@ -8,6 +8,7 @@ import org.hosewright.evidence.fault.Inquiry;
 import org.hosewright.evidence.fault.Inquiry.Foretold;
 import org.hosewright.evidence.fault.Suspicion;
 import org.hosewright.evidence.joint.Channel;
+import org.hosewright.evidence.joint.Scatter;
 import org.hosewright.evidence.joint.Survey;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
@@ -16,6 +17,9 @@ import org.hosewright.hydraulics.quantity.Pressure;
 
 /** The verdict on each reading of a night. */
 final class Judging {
+    /** From so many readings on their own scatter counts for a pair of them; below, a bad pair would hide in it. */
+    private static final int ENOUGH = 6;
+
     private final Survey survey;
     private final Hearing hearing;
     private final Pairs pairs;
@@ -23,7 +27,8 @@ final class Judging {
     Judging(Survey survey, Hearing hearing) {
         this.survey = survey;
         this.hearing = hearing;
-        this.pairs = Pairs.of(survey, hearing.fit().joint().scatter());
+        boolean enough = hearing.active().size() >= ENOUGH;
+        this.pairs = Pairs.of(survey, enough ? hearing.fit().joint().scatter() : Scatter.EXPECTED);
     }
 
     List<Judged> list() {
@@ -59,9 +64,10 @@ final class Judging {
         Optional<Suspicion> suspicion = hearing.findSuspicion(place);
         Optional<Ruling> ruling = Optional.ofNullable(survey.night().rulings().get(reading.id()));
         Finding finding = suspicion.map(findings::of).orElseGet(() -> findings.agreeing(survey, place));
-        Optional<String> pair = pairs.findSentence(place);
+        Optional<Pairs.Pair> pair = pairs.find(place);
         if (pair.isPresent()) {
-            finding = findings.paired(finding, pair.get());
+            boolean other = hearing.findSuspicion(pair.get().other(place)).isPresent();
+            finding = findings.paired(finding, pair.get().says(), other);
         }
         return ruling.isPresent() ? findings.ruled(finding, ruling.get()) : finding;
     }

@@ -21,7 +21,7 @@ final class Pairs {
     /** So many combined standard deviations apart, both cannot have been steady. */
     private static final double SURELY = 4;
 
-    private final Map<Integer, String> sentences = new LinkedHashMap<>();
+    private final Map<Integer, Pair> found = new LinkedHashMap<>();
     private final Survey survey;
     private final Scatter scatter;
     private final Says says;
@@ -43,9 +43,21 @@ final class Pairs {
         return pairs;
     }
 
-    /** What is said of a reading that contradicts another one. */
-    Optional<String> findSentence(int place) {
-        return Optional.ofNullable(sentences.get(place));
+    /** The first pair that a reading stands in. */
+    Optional<Pair> find(int place) {
+        return Optional.ofNullable(found.get(place));
+    }
+
+    /** Two readings that contradict each other.
+     *
+     * @param first place of the one
+     * @param second place of the other
+     * @param says the sentence about both
+     */
+    record Pair(int first, int second, String says) {
+        int other(int place) {
+            return place == first ? second : first;
+        }
     }
 
     private void compare(int first, int second) {
@@ -69,8 +81,8 @@ final class Pairs {
                 + reading(second).id() + " contradict each other: one line that"
                 + " loses " + says.pressure(a.loss_Pa) + " and then " + says.pressure(b.loss_Pa) + " cannot pass "
                 + says.flow(a.flow_m3s) + " and then " + says.flow(b.flow_m3s) + "; both cannot be steady";
-        sentences.putIfAbsent(first, text);
-        sentences.putIfAbsent(second, text);
+        found.putIfAbsent(first, new Pair(first, second, text));
+        found.putIfAbsent(second, new Pair(first, second, text));
     }
 
     private Reading reading(int place) {

@@ -77,7 +77,7 @@ public final class Hearing {
 
     /** The question about one reading, beside those that count. */
     public Inquiry inquire(int place) {
-        return new Inquiry(survey.joint(), active, List.of(place), near());
+        return new Inquiry(survey.joint(), active, List.of(place), fit);
     }
 
     private double[] near() {
@@ -141,7 +141,7 @@ public final class Hearing {
     }
 
     private Suspicion ask(List<Integer> group) {
-        Inquiry inquiry = new Inquiry(survey.joint(), active, group, near());
+        Inquiry inquiry = new Inquiry(survey.joint(), active, group, fit);
         Possible possible =
                 group.size() > 1 ? Possible.together(survey, group.get(0)) : Possible.alone(survey, group.get(0));
         return new Suspicion(group, inquiry.innocent(), inquiry.guilty(possible));

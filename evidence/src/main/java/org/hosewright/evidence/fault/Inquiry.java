@@ -29,13 +29,13 @@ public final class Inquiry {
      * @param all the readings, the group's among them
      * @param active places of the readings that count
      * @param group places of the readings asked about
-     * @param near unknowns to begin from
+     * @param near a fit to begin from
      */
-    public Inquiry(Joint all, List<Integer> active, List<Integer> group, double[] near) {
+    public Inquiry(Joint all, List<Integer> active, List<Integer> group, Fit near) {
         List<Integer> rest = new ArrayList<>(active);
         rest.removeAll(group);
-        Joint without = all.only(rest);
-        this.others = Fit.of(without, without.start(near));
+        Joint without = all.only(rest).with(near.joint().scatter());
+        this.others = Fit.of(without, without.start(near.minimum().point().unknowns()));
         this.group = group.stream().map(all.lines()::get).toList();
         List<Line> lines = new ArrayList<>(this.group);
         lines.addAll(others.joint().lines());

@@ -20,6 +20,9 @@ public record Suspicion(List<Integer> group, double innocent, Map<Cause, Double>
     /** What the likelihood does not exclude. */
     private static final double NEAR = 2;
 
+    /** What a cause may be behind for having no size to fit: whole sections are counted, not fitted. */
+    private static final double SIZE = 1;
+
     public Suspicion {
         group = List.copyOf(group);
         guilty = Collections.unmodifiableMap(new EnumMap<>(guilty));
@@ -53,7 +56,7 @@ public record Suspicion(List<Integer> group, double innocent, Map<Cause, Double>
     public List<Cause> listOpen() {
         double best = likelihood(likeliest());
         List<Cause> open = new ArrayList<>(ranked());
-        open.removeIf(cause -> likelihood(cause) < best - NEAR);
+        open.removeIf(cause -> likelihood(cause) < best - NEAR - (cause == Cause.LENGTH ? SIZE : 0));
         return open;
     }
 

@@ -61,15 +61,23 @@ final class Linear {
         return sum;
     }
 
-    /** The triangle with a share of each column's own square added to the diagonal. */
-    Triangle damped(double damping) {
+    /** The squares of the triangle's columns; 1 where a column is empty. */
+    double[] columnSquares() {
+        double[] squares = new double[triangle.size()];
+        for (int j = 0; j < squares.length; j++) {
+            for (int k = 0; k <= j; k++) {
+                squares[j] += triangle.at(k, j) * triangle.at(k, j);
+            }
+            squares[j] = squares[j] == 0 ? 1 : squares[j];
+        }
+        return squares;
+    }
+
+    /** The triangle with a share of given squares added to the diagonal of the information. */
+    Triangle damped(double damping, double[] squares) {
         Triangle more = triangle.copy();
         for (int j = 0; j < triangle.size(); j++) {
-            double square = 0;
-            for (int k = 0; k <= j; k++) {
-                square += triangle.at(k, j) * triangle.at(k, j);
-            }
-            more.absorbDiagonal(j, Math.sqrt(damping * (square == 0 ? 1 : square)));
+            more.absorbDiagonal(j, Math.sqrt(damping * squares[j]));
         }
         return more;
     }

@@ -4,46 +4,46 @@ import org.hosewright.hydraulics.quantity.Constants;
 
 /** A fault put into a reading, so that it can be weighed against the others: one more unknown, and where it acts.
  *
- * <p>Sizes beforehand are wide; they only keep what is out of the question out of it.
+ * <p>Sizes beforehand are so wide, and for all that act on the pump pressure so alike, that they favour none.
  */
 public enum Fault {
     /** A kink, a part-shut gate: the line loses more. */
-    EXTRA_LOSS(20 * Constants.PSI_PA) {
+    EXTRA_LOSS(100 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
             return line.with(Channel.PUMP, gauge -> gauge.withLoss(new Term(unknown, 1)));
         }
     },
     /** The pump gauge misread. */
-    PUMP_GAUGE(30 * Constants.PSI_PA) {
+    PUMP_GAUGE(100 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
             return line.with(Channel.PUMP, gauge -> gauge.withOffset(new Term(unknown, 1)));
         }
     },
     /** The tip gauge misread, or read elsewhere. */
-    TIP_GAUGE(15 * Constants.PSI_PA) {
+    TIP_GAUGE(50 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
             return line.with(Channel.TIP, gauge -> gauge.withOffset(new Term(unknown, 1)));
         }
     },
     /** The meter misread: a share of the flow. */
-    FLOW_METER(0.3) {
+    FLOW_METER(0.7) {
         @Override
         public Line in(Line line, int unknown) {
             return new Line(line.water(), line.gauges(), line.meter().map(m -> m.withFactor(unknown)), line.start());
         }
     },
     /** The tip plugged, or another than written: a share of the flow. */
-    NOZZLE(0.2) {
+    NOZZLE(0.7) {
         @Override
         public Line in(Line line, int unknown) {
             return new Line(line.water().withFactor(unknown), line.gauges(), line.meter(), line.start());
         }
     },
     /** The tip higher or lower than written. */
-    RISE(15 * Constants.FOOT_M * Constants.WATER_PA_PER_M) {
+    RISE(100 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
             return line.with(Channel.PUMP, gauge -> gauge.withOffset(new Term(unknown, 1)));
