@@ -27,6 +27,12 @@ final class Soundness {
 
     private static Map<String, String> rules() {
         var rules = new LinkedHashMap<String, String>();
+        counted(rules);
+        linked(rules);
+        return rules;
+    }
+
+    private static void counted(Map<String, String> rules) {
         rules.put("entries missing from the history", """
                 select abs(h.last - (select count(*) from history)) + abs(h.last - coalesce((select max(entry) from history), 0))
                 from history_head h""");
@@ -44,6 +50,9 @@ final class Soundness {
         rules.put("rows out of place", """
                 select count(*) from drill_row r where r.place <>
                 (select count(*) from drill_row s where s.drill_id = r.drill_id and s.place <= r.place)""");
+    }
+
+    private static void linked(Map<String, String> rules) {
         rules.put("records without their history entry", """
                 select (select count(*) from kit_revision where entry not in (select entry from history))
                   + (select count(*) from drill_head where entry not in (select entry from history))
@@ -53,6 +62,5 @@ final class Soundness {
         rules.put("acceptances into a kit that another act saved", """
                 select count(*) from acceptance a left join kit_revision k
                 on k.version = a.kit_version and k.entry = a.entry where k.version is null""");
-        return rules;
     }
 }

@@ -25,7 +25,7 @@ final class BordersTest {
     void librariesInTheirRoomsHold() {
         stay(List.of("store"), "java.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..");
         stay(List.of("files"), "org.snakeyaml..", "org.apache.commons.csv..");
-        stay(List.of("files", "server"), "com.fasterxml..");
+        stay(List.of("files", "server", "store"), "com.fasterxml..");
         stay(List.of("documents"), "com.openhtmltopdf..", "org.apache.pdfbox..", "com.google.zxing..");
         stay(List.of("server"), "io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..");
         stay(List.of("cli"), "picocli..", "me.tongfei..");

@@ -30,7 +30,7 @@ class LineLimitsTest {
             .withHoseTests(Map.of("attack-175", TestAge.IN_DATE));
 
     @Test
-    void everyLimitBearsItsShareAndTheMostUsedStandsFirst() {
+    void everyLimitBearsItsShareAndTheMostUsedStandsFirstHolds() {
         Line line = ExampleLines.crosslay(600, 20);
         List<Limit> limits = LineLimits.of(line, LineSolver.atTip(line, Pressure.ofPsi(50)), BOUNDS);
         assertThat(limits)
@@ -46,7 +46,7 @@ class LineLimitsTest {
 
     /** The open leg alone at the pressure for two: 75.6 lbf, above the figure for two firefighters. */
     @Test
-    void reactionAboveTheCrewFigureIsBroken() {
+    void reactionAboveTheCrewFigureIsBrokenHolds() {
         Line line = ExampleLines.gardenCourt();
         List<Limit> limits = LineLimits.of(line, LineSolver.atPump(line, Pressure.ofPsi(145)), BOUNDS);
         assertThat(limits.get(0).kind()).isEqualTo(LimitKind.REACTION);

@@ -20,7 +20,7 @@ class RatedCurveTest {
     }
 
     @Test
-    void pressureForAFlowAgreesWithTheCapacityThere() {
+    void pressureForAFlowAndTheCapacityThereAgree() {
         for (double flow_gpm = 20; flow_gpm <= 1500; flow_gpm += 7) {
             Pressure pump = PUMP.pressureFor(Flow.ofGpm(flow_gpm));
             assertThat(PUMP.capacity(pump).gpm()).isCloseTo(flow_gpm, within(1e-9));

@@ -53,7 +53,7 @@ class LinePropertiesTest {
 
     /** The slow reference: bisection on flow of the sum of every piece's own loss. */
     @Test
-    void deliveredFlowAgreesWithBisection() {
+    void deliveredFlowAndBisectionAgree() {
         for (int i = 0; i < CASES; i++) {
             Line line = random.any();
             double pump_Pa = Pressure.ofPsi(random.between(0, 400)).pascals();

@@ -34,7 +34,7 @@ class LineSolverTest {
     private static final Pressure KPA_350 = Pressure.ofKPa(350);
 
     @Test
-    void gardenCourtMatchesExpectedNumbers() {
+    void gardenCourtExpectedNumbersHold() {
         assertThat(LineSolver.atTip(ExampleLines.crosslay(600, 20), FIFTY)
                         .pump()
                         .psi())
@@ -44,7 +44,7 @@ class LineSolverTest {
     }
 
     @Test
-    void openLegAtTheTwoLegPressureMatchesExpectedNumbers() {
+    void openLegAtTheTwoLegPressureExpectedNumbersHold() {
         LineState state = LineSolver.atPump(ExampleLines.gardenCourt(), Pressure.ofPsi(145));
         assertThat(state.flow().gpm()).isCloseTo(180, within(1.0));
         assertThat(state.tip().psi()).isCloseTo(62.9, within(PSI));
@@ -52,7 +52,7 @@ class LineSolverTest {
     }
 
     @Test
-    void valeMatchesExpectedNumbers() {
+    void valeExpectedNumbersHold() {
         assertThat(LineSolver.atTip(ExampleLines.delivery(75, 8), KPA_350)
                         .pump()
                         .kPa())
@@ -190,7 +190,7 @@ class LineSolverTest {
     }
 
     @Test
-    void automaticTipBeyondItsBandActsAsAFixedOpening() {
+    void automaticTipBeyondItsBandActsAsAFixedOpeningHolds() {
         Line line = ExampleLines.crosslay(ExampleLines.ATTACK, ExampleLines.CROSSLAY, ExampleLines.AUTOMATIC, 200, 0);
         LineState below = LineSolver.atPump(line, Pressure.ofPsi(50));
         assertThat(below.flow().gpm()).isLessThan(60);
@@ -202,7 +202,7 @@ class LineSolverTest {
     }
 
     @Test
-    void flowStandsStillWhileAnAllowanceIsPaid() {
+    void flowStandsStillWhileAnAllowanceIsPaidHolds() {
         ApplianceLoss rule = new ApplianceLoss.Rule(Pressure.ofPsi(10), Flow.ofGpm(350));
         Appliance wye = new Appliance("wye", rule, Appliance.Per.TOTAL, Optional.empty());
         Run run = new Run(ExampleLines.LEADER, Length.ofFeet(200), Length.ofFeet(0), Optional.of(wye));
@@ -217,7 +217,7 @@ class LineSolverTest {
     }
 
     @Test
-    void waterThatDoesNotReachTheTipFlowsNotAtAll() {
+    void waterThatDoesNotReachTheTipFlowsNotAtAllHolds() {
         LineState state = LineSolver.atPump(ExampleLines.crosslay(200, 100), Pressure.ofPsi(40));
         assertThat(state.flow().gpm()).isZero();
         assertThat(state.tip().psi()).isCloseTo(-3.4, within(1e-9));

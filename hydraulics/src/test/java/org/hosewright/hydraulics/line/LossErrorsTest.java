@@ -30,7 +30,7 @@ class LossErrorsTest {
     }
 
     @Test
-    void noStatedErrorGivesNoStandardError() {
+    void noStatedErrorGivesNoStandardErrorHolds() {
         Line line = ExampleLines.crosslay(550, 0);
         assertThat(LineSolver.neededPump(line, LossErrors.UNCORRELATED, Pressure.ofPsi(50))
                         .standardError())
@@ -45,7 +45,7 @@ class LossErrorsTest {
     }
 
     @Test
-    void absentCorrelationsAreSaid() {
+    void absentCorrelationsAreSaidHolds() {
         Line line = ExampleLines.measured(550, 0);
         assertThat(LossErrors.UNCORRELATED.listAssumed(line))
                 .containsExactly("The errors of attack-175 and crosslay-1 are taken as independent.");
@@ -62,7 +62,7 @@ class LossErrorsTest {
     }
 
     @Test
-    void derivativesAgreeWithFiniteDifferences() {
+    void derivativesAndFiniteDifferencesAgree() {
         RandomLines random = new RandomLines(SEED);
         for (int i = 0; i < CASES; i++) {
             Line line = random.any();
@@ -138,7 +138,7 @@ class LossErrorsTest {
     }
 
     @Test
-    void unknownPipingIsSaid() {
+    void unknownPipingIsSaidHolds() {
         Line line = new Line(
                 new org.hosewright.hydraulics.equipment.Discharge("deck", Optional.empty(), Optional.empty()),
                 ExampleLines.measured(200, 0).runs(),

@@ -28,7 +28,7 @@ class OrderedCheckTest {
 
     @ParameterizedTest
     @CsvSource({"102.4,100,105", "102.5,105,105", "105,105,105", "105.0000001,105,105", "106,105,110"})
-    void roundingIsToTheStepHalvesUp(double psi, double nearest, double up) {
+    void roundingIsToTheStepHalvesUpHolds(double psi, double nearest, double up) {
         assertThat(NEAREST_5.round(Pressure.ofPsi(psi)).psi()).isCloseTo(nearest, within(1e-9));
         assertThat(UP_5.round(Pressure.ofPsi(psi)).psi()).isCloseTo(up, within(1e-9));
         assertThat(Rounding.of(UnitSystem.SI, Rounding.Way.NEAREST)
@@ -38,7 +38,7 @@ class OrderedCheckTest {
     }
 
     @Test
-    void goodPressurePassesAndShowsWhatItDelivers() {
+    void goodPressurePassesAndShowsWhatItDeliversHolds() {
         OrderedCheck check = OrderedCheck.rounded(
                 ExampleLines.measured(200, 0), ExampleLines.measuredErrors(), BOUNDS, Pressure.ofPsi(102.9), NEAREST_5);
         assertThat(check.ordered().psi()).isCloseTo(105, within(1e-9));
@@ -115,7 +115,7 @@ class OrderedCheckTest {
     }
 
     @Test
-    void noneWouldDoIsSaid() {
+    void noneWouldDoIsSaidHolds() {
         Bounds bounds = BOUNDS.withFlows(Optional.empty(), Optional.of(Flow.ofGpm(200)));
         OrderedCheck check = OrderedCheck.rounded(
                 ExampleLines.measured(200, 0), ExampleLines.measuredErrors(), bounds, Pressure.ofPsi(105), UP_5);
@@ -125,7 +125,7 @@ class OrderedCheckTest {
     }
 
     @Test
-    void sentencesSpeakTheCompanysUnits() {
+    void sentencesSpeakTheCompanysUnitsHolds() {
         Bounds bounds = Bounds.NONE
                 .withCeiling(Pressure.ofKPa(1000))
                 .withFlows(Optional.empty(), Optional.of(Flow.ofLitresPerMinute(400)));

@@ -31,7 +31,7 @@ class FloorsTest {
     }
 
     @Test
-    void tallLobbyCounts() {
+    void tallLobbyCountsHolds() {
         Floors lobby = new Floors(Floors.Counting.FROM_ONE, Length.ofFeet(20), Length.ofFeet(12));
         assertThat(lobby.rise(2).feet()).isCloseTo(20, within(1e-9));
         assertThat(lobby.rise(4).feet()).isCloseTo(44, within(1e-9));

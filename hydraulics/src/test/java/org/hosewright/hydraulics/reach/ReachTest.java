@@ -38,7 +38,7 @@ class ReachTest {
     /** The examples' expected numbers, exact. */
     @ParameterizedTest
     @CsvSource({"200,0,600", "225,0,700", "250,0,800", "200,20,550", "225,20,650", "250,20,750"})
-    void gardenCourtMatchesExpectedNumbers(double ceiling_psi, double rise_ft, double longest_ft) {
+    void gardenCourtExpectedNumbersHold(double ceiling_psi, double rise_ft, double longest_ft) {
         Bounds bounds =
                 PUMP_1500.withCeiling(Pressure.ofPsi(ceiling_psi)).withCrew(Optional.of(new Crew(2, Force.ofLbf(75))));
         ReachResult result = Reach.longest(ExampleLines.crosslay(200, rise_ft), LossErrors.UNCORRELATED, bounds);
@@ -51,7 +51,7 @@ class ReachTest {
 
     /** The examples' expected numbers, exact: 7 sections of 25 m under 1,000 kPa, the nozzle 8 m up. */
     @Test
-    void valeMatchesExpectedNumbers() {
+    void valeExpectedNumbersHold() {
         Bounds bounds =
                 Bounds.NONE.withPump(Optional.of(Pressure.ofKPa(1000)), Optional.of(Flow.ofLitresPerMinute(3000)));
         ReachResult result = Reach.longest(ExampleLines.delivery(75, 8), LossErrors.UNCORRELATED, bounds);
@@ -60,7 +60,7 @@ class ReachTest {
     }
 
     @Test
-    void whatStopsTheLineIsWhatItMeetsFirst() {
+    void whatStopsTheLineIsWhatItMeetsFirstHolds() {
         Line line = ExampleLines.crosslay(200, 0);
         Bounds high = PUMP_1500.withCeiling(Pressure.ofPsi(300));
         ReachResult hose = Reach.longest(line, LossErrors.UNCORRELATED, high);
@@ -75,7 +75,7 @@ class ReachTest {
     }
 
     @Test
-    void ofTwoLimitsThatOneSectionBreaksTheLowerOneStopsTheLine() {
+    void ofTwoLimitsThatOneSectionBreaksTheLowerOneStopsTheLineHolds() {
         // 14 sections need 221.6 psi, 15 need 233.5; the hose allows 0.9 x 250 = 225.
         Hose attack = ExampleLines.ATTACK;
         Hose tested = new Hose(
@@ -91,7 +91,7 @@ class ReachTest {
     }
 
     @Test
-    void limitsThatLengthDoesNotChangeStopTheLineAtOnce() {
+    void limitsThatLengthDoesNotChangeStopTheLineAtOnceHolds() {
         Bounds weak = PUMP_1500.withCrew(Optional.of(new Crew(1, Force.ofLbf(60))));
         ReachResult result = Reach.longest(ExampleLines.crosslay(200, 0), LossErrors.UNCORRELATED, weak);
         assertThat(result.longest().metres()).isZero();
@@ -177,7 +177,7 @@ class ReachTest {
     }
 
     @Test
-    void earlierHosesCountAsTheyLie() {
+    void earlierHosesCountAsTheyLieHolds() {
         Run leader = new Run(ExampleLines.LEADER, Length.ofFeet(300), Length.ofFeet(0));
         Run attack = new Run(ExampleLines.ATTACK, Length.ofFeet(100), Length.ofFeet(0));
         Line line = new Line(ExampleLines.REAR, List.of(leader, attack), ExampleLines.SEVEN_EIGHTHS, "");
@@ -188,7 +188,7 @@ class ReachTest {
     }
 
     @Test
-    void automaticTipIsHeldToItsTargetFlow() {
+    void automaticTipIsHeldToItsTargetFlowHolds() {
         Line line = ExampleLines.crosslay(ExampleLines.ATTACK, ExampleLines.CROSSLAY, ExampleLines.AUTOMATIC, 200, 0);
         Bounds target = PUMP_1500.withFlows(Optional.of(Flow.ofGpm(150)), Optional.empty());
         ReachResult result = Reach.longest(line, LossErrors.UNCORRELATED, target);
@@ -219,7 +219,7 @@ class ReachTest {
     }
 
     @Test
-    void curveGivesEveryLengthItsPressure() {
+    void curveGivesEveryLengthItsPressureHolds() {
         PressureByLength curve =
                 PressureByLength.of(ExampleLines.measured(200, 0), ExampleLines.measuredErrors(), PUMP_1500, 16);
         assertThat(curve.points()).hasSize(16);

@@ -29,7 +29,7 @@ class SupplyTest {
             new HydrantCurve(Pressure.ofPsi(62), Pressure.ofPsi(44), Flow.ofGpm(890));
 
     @Test
-    void hydrantAtTwentyPsiMatchesExpectedNumbers() {
+    void hydrantAtTwentyPsiExpectedNumbersHold() {
         assertThat(HYDRANT.flowAt(Pressure.ofPsi(20)).gpm()).isCloseTo(1406, within(GPM));
     }
 
@@ -42,20 +42,20 @@ class SupplyTest {
 
     @ParameterizedTest
     @CsvSource({"161,52.7", "322,40.6", "500,18.1"})
-    void intakeMatchesExpectedNumbers(double flow_gpm, double intake_psi) {
+    void intakeExpectedNumbersHold(double flow_gpm, double intake_psi) {
         assertThat(line(0.20).intakeAt(Flow.ofGpm(flow_gpm)).psi()).isCloseTo(intake_psi, within(HALF_PSI));
     }
 
     @ParameterizedTest
     @CsvSource({"0.20,487", "0.08,698"})
-    void mostFlowMatchesExpectedNumbers(double c, double most_gpm) {
+    void mostFlowExpectedNumbersHold(double c, double most_gpm) {
         SupplyLine line = line(c);
         assertThat(line.most().gpm()).isCloseTo(most_gpm, within(GPM));
         assertThat(line.intakeAt(line.most()).psi()).isCloseTo(20, within(1e-6));
     }
 
     @Test
-    void flowAndPressureAgreeBothWays() {
+    void flowAndPressureBothWaysAgree() {
         for (double flow_gpm = 0; flow_gpm < 1700; flow_gpm += 13) {
             Pressure pressure = HYDRANT.pressureAt(Flow.ofGpm(flow_gpm));
             assertThat(HYDRANT.flowAt(pressure).gpm()).isCloseTo(flow_gpm, within(1e-6));
@@ -63,14 +63,14 @@ class SupplyTest {
     }
 
     @Test
-    void supplyThatStandsTooLowGivesNothing() {
+    void supplyThatStandsTooLowGivesNothingHolds() {
         HydrantCurve weak = new HydrantCurve(Pressure.ofPsi(18), Pressure.ofPsi(10), Flow.ofGpm(300));
         assertThat(new SupplyLine(weak, List.of(), Pressure.ofPsi(20)).most().gpm())
                 .isZero();
     }
 
     @Test
-    void testThatCannotBeProjectedIsRefusedOrSaid() {
+    void testThatCannotBeProjectedIsRefused() {
         assertThatThrownBy(() -> new HydrantCurve(Pressure.ofPsi(50), Pressure.ofPsi(50), Flow.ofGpm(500)))
                 .isInstanceOf(InvalidInput.class);
         assertThat(new HydrantCurve(Pressure.ofPsi(60), Pressure.ofPsi(57), Flow.ofGpm(300)).isWeakTest())

@@ -31,7 +31,7 @@ class WorkingTest {
     private static final int CASES = 1500;
 
     @Test
-    void gardenCourtReadsAsOnPaper() {
+    void gardenCourtReadsAsOnPaperHolds() {
         Working working =
                 PumpWorking.of(ExampleLines.crosslay(600, 20), new Ask.AtTip(Pressure.ofPsi(50)), UnitSystem.US);
         assertThat(working.steps())
@@ -46,7 +46,7 @@ class WorkingTest {
     }
 
     @Test
-    void valeReadsInItsOwnUnits() {
+    void valeReadsInItsOwnUnitsHolds() {
         Working working =
                 PumpWorking.of(ExampleLines.delivery(75, 8), new Ask.AtTip(Pressure.ofKPa(350)), UnitSystem.SI);
         Step last = working.steps().get(working.steps().size() - 1);
@@ -76,7 +76,7 @@ class WorkingTest {
 
     /** Each step comes out on a pocket calculator, within a unit of its last digit and what the shown digits leave. */
     @Test
-    void everyStepAgreesWithAPocketCalculator() {
+    void everyStepAndAPocketCalculatorAgree() {
         RandomLines random = new RandomLines(SEED + 1);
         for (int i = 0; i < CASES; i++) {
             Line line = random.any();
@@ -95,7 +95,7 @@ class WorkingTest {
     }
 
     @Test
-    void reachWorkingAgreesWithReach() {
+    void reachWorkingAndReachAgree() {
         RandomLines random = new RandomLines(SEED + 2);
         for (int i = 0; i < 500; i++) {
             Line line = random.any();
@@ -115,7 +115,7 @@ class WorkingTest {
     }
 
     @Test
-    void reachReadsAsOnPaper() {
+    void reachReadsAsOnPaperHolds() {
         Bounds bounds = Bounds.NONE.withCeiling(Pressure.ofPsi(225));
         Line line = ExampleLines.crosslay(200, 0);
         ReachResult result = Reach.longest(line, LossErrors.UNCORRELATED, bounds);
@@ -129,7 +129,7 @@ class WorkingTest {
     }
 
     @Test
-    void reachThatBreaksAtAnyLengthSaysWhy() {
+    void reachThatBreaksAtAnyLengthSaysWhyHolds() {
         Bounds bounds =
                 Bounds.NONE.withCeiling(Pressure.ofPsi(225)).withCrew(Optional.of(new Crew(1, Force.ofLbf(60))));
         Line line = ExampleLines.crosslay(200, 0);
@@ -156,7 +156,7 @@ class WorkingTest {
     }
 
     @Test
-    void safeReachStepsAgreeWithAPocketCalculator() {
+    void safeReachStepsAndAPocketCalculatorAgree() {
         RandomLines random = new RandomLines(SEED + 3);
         for (int i = 0; i < 300; i++) {
             Line line = random.any();
@@ -169,7 +169,7 @@ class WorkingTest {
     }
 
     @Test
-    void downhillIsTakenOff() {
+    void downhillIsTakenOffHolds() {
         Working working =
                 PumpWorking.of(ExampleLines.crosslay(200, -20), new Ask.AtTip(Pressure.ofPsi(50)), UnitSystem.US);
         Step last = working.steps().get(working.steps().size() - 1);
@@ -178,13 +178,13 @@ class WorkingTest {
     }
 
     @Test
-    void lineWithoutWaterSaysSo() {
+    void lineWithoutWaterSaysSoHolds() {
         Working working = FlowWorking.of(ExampleLines.crosslay(200, 100), Pressure.ofPsi(40), UnitSystem.US);
         assertThat(working.steps()).singleElement().extracting(Step::result).isEqualTo("0 gpm");
     }
 
     @Test
-    void lengthsShowTheirUnit() {
+    void lengthsShowTheirUnitHolds() {
         assertThat(new Paper(UnitSystem.US).length(Length.ofFeet(150))).isEqualTo("150 ft");
         assertThat(Paper.significant(0.06636612, 5)).isEqualTo("0.066366");
         assertThat(Paper.significant(9.19, 5)).isEqualTo("9.19");

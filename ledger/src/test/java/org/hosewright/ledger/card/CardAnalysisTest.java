@@ -23,7 +23,7 @@ class CardAnalysisTest {
     private static final double PIPING = 0.3;
 
     @Test
-    void firstLengthAgreesWithAHandCalculation() {
+    void firstLengthAndAHandCalculationAgree() {
         // 50 + 9.25 x 1.608^2 x 2 + 1.7 x 1.608^2 = 102.2: nearest multiple of 5 is 100
         CardEntry first = entries(Optional.empty(), 0, 150).get(0);
         assertThat(first.length().feet()).isCloseTo(200, within(CONVERSION));
@@ -59,7 +59,7 @@ class CardAnalysisTest {
     }
 
     @Test
-    void lengthsRunFromTheRigToTheLongestSafeOne() {
+    void lengthsRunFromTheRigToTheLongestSafeOneHolds() {
         CardLine line = line(Optional.empty(), 0, 150);
         List<CardEntry> entries = line.entries();
         assertThat(entries.get(0).length().feet()).isCloseTo(200, within(CONVERSION));
