@@ -55,11 +55,19 @@ final class Child implements AutoCloseable {
 
     /** Waits until it has said a whole line that starts so. */
     void awaitLine(String start) throws InterruptedException {
+        awaitLines(start, 1);
+    }
+
+    /** Waits until it has said so many whole lines that start so. */
+    void awaitLines(String start, int count) throws InterruptedException {
         long giveUp = System.nanoTime() + PATIENCE.toNanos();
-        while (said().stream().noneMatch(line -> line.startsWith(start))) {
-            if (System.nanoTime() > giveUp
-                    || (!process.isAlive() && !said().toString().contains(start))) {
-                throw new AssertionFailedError("the child never said '" + start + "': " + words());
+        while (true) {
+            boolean alive = process.isAlive();
+            if (said().stream().filter(line -> line.startsWith(start)).count() >= count) {
+                return;
+            }
+            if (!alive || System.nanoTime() > giveUp) {
+                throw new AssertionFailedError("the child never said '" + start + "' " + count + " times: " + words());
             }
             TimeUnit.MILLISECONDS.sleep(5);
         }
