@@ -12,4 +12,5 @@ module org.hosewright.server {
     requires org.slf4j;
 
     exports org.hosewright.server;
+    exports org.hosewright.server.setup;
 }

@@ -12,6 +12,7 @@ import org.hosewright.files.readings.ReadingsTable;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.drill.DrillHead;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.server.setup.Ports;
 
 /** The invented company's kit and its test night, put into a record that is still empty. */
 public final class Demo {

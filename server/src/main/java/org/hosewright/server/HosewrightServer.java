@@ -9,6 +9,8 @@ import org.hosewright.server.guard.OwnHost;
 import org.hosewright.server.guard.SafeHeaders;
 import org.hosewright.server.guard.SameOrigin;
 import org.hosewright.server.page.PageRoutes;
+import org.hosewright.server.setup.Ports;
+import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.web.PageFiles;
 import org.hosewright.web.Shell;
 

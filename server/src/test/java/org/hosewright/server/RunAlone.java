@@ -2,6 +2,8 @@ package org.hosewright.server;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import org.hosewright.server.setup.Ports;
+import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 
 /** Runs the server by itself, to work on the pages: a folder for the store, a port. */

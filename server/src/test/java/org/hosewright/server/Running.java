@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.hosewright.server.setup.Ports;
+import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 
 /** A server on a store of its own, and a client that speaks to it as a program on this machine would. */

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
-import org.hosewright.server.Ports;
-import org.hosewright.server.ServerConfig;
+import org.hosewright.server.setup.Ports;
+import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 
 /** The program as it runs on a station's machine, on a folder of its own; it can be stopped and started again. */

@@ -24,8 +24,8 @@ import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.NightGear;
-import org.hosewright.server.ServerConfig;
 import org.hosewright.server.guard.Refusal;
+import org.hosewright.server.setup.ServerConfig;
 
 /** What a test night says: one row at a time while it is typed, and all of it together. */
 final class AnalysisRoutes {

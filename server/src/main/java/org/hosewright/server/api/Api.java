@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import org.hosewright.files.kit.Revision;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.server.HosewrightServer;
-import org.hosewright.server.Ports;
-import org.hosewright.server.ServerConfig;
+import org.hosewright.server.setup.Ports;
+import org.hosewright.server.setup.ServerConfig;
 
 /** All doors of the API. */
 public final class Api {

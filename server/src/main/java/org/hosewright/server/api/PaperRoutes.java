@@ -17,7 +17,7 @@ import org.hosewright.ledger.card.CardAnalysis;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.card.EngineCard;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.server.ServerConfig;
+import org.hosewright.server.setup.ServerConfig;
 
 /** The papers for the rig: looked at first, then as PDF, all from one set of numbers. */
 final class PaperRoutes {

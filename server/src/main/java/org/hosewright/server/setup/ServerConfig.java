@@ -1,4 +1,4 @@
-package org.hosewright.server;
+package org.hosewright.server.setup;
 
 import java.time.Clock;
 

@@ -1,4 +1,4 @@
-package org.hosewright.server;
+package org.hosewright.server.setup;
 
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.History;
