@@ -26,7 +26,8 @@ final class BordersTest {
         stay(List.of("store"), "java.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..");
         stay(List.of("files"), "org.snakeyaml..", "org.apache.commons.csv..");
         stay(List.of("files", "server", "store"), "com.fasterxml..");
-        stay(List.of("documents"), "com.openhtmltopdf..", "org.apache.pdfbox..");
+        stay(List.of("documents"), "com.openhtmltopdf..");
+        stay(List.of("documents", "web.build"), "org.apache.pdfbox..");
         stay(List.of("server"), "io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..");
         stay(List.of("cli"), "picocli..");
     }
