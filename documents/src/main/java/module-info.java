@@ -11,4 +11,5 @@ module org.hosewright.documents {
     requires org.apache.pdfbox.io;
 
     exports org.hosewright.documents;
+    exports org.hosewright.documents.stamp;
 }

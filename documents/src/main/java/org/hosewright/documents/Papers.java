@@ -5,6 +5,7 @@ import org.hosewright.documents.card.PumpCard;
 import org.hosewright.documents.card.Tags;
 import org.hosewright.documents.press.Press;
 import org.hosewright.documents.report.ReportPaper;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
 

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.hosewright.cli.text.CardsText;
 import org.hosewright.documents.Papers;
-import org.hosewright.documents.Stamp;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.kit.Revision;
 import org.hosewright.files.plain.NewFile;
 import org.hosewright.files.result.ResultJson;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hosewright.cli.text.DrillText;
 import org.hosewright.documents.Papers;
-import org.hosewright.documents.Stamp;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.kit.KitAcceptance;
 import org.hosewright.files.kit.KitAcceptance.Accepted;
 import org.hosewright.files.kit.KitDocument;

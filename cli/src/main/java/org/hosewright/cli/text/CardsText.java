@@ -3,7 +3,7 @@ package org.hosewright.cli.text;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.hosewright.documents.Stamp;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;

@@ -2,12 +2,12 @@ package org.hosewright.documents.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hosewright.documents.Stamp;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;

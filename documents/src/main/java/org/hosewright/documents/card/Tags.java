@@ -2,13 +2,13 @@ package org.hosewright.documents.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hosewright.documents.Stamp;
 import org.hosewright.documents.drawing.LineStrip;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;
@@ -81,18 +81,19 @@ public final class Tags {
                                         .in("engine")),
                         lies.stands() ? pressure(lies.gauge()) : refused(lies),
                         Html.tag("div", Html.all(gives(lies))).in("gives"),
-                        Html.tag(
-                                        "div",
-                                        new LineStrip(lies.sections(), 1, true, false)
-                                                .picture("The line as it lies, a mark at each coupling.", STRIP_MM),
-                                        Html.tag("p", "read on " + line.gauge()).in("gauge"),
-                                        Html.tag(
-                                                "p",
-                                                figures.text(lies.length()) + " of " + line.hose() + ", "
-                                                        + line.nozzle()),
-                                        Html.tag("p", fine(line, lies)).in("fine"))
-                                .in("foot"))
+                        foot(line, lies))
                 .in("tag");
+    }
+
+    private Html foot(CardLine line, CardEntry lies) {
+        return Html.tag(
+                        "div",
+                        new LineStrip(lies.sections(), 1, true, false)
+                                .picture("The line as it lies, a mark at each coupling.", STRIP_MM),
+                        Html.tag("p", "read on " + line.gauge()).in("gauge"),
+                        Html.tag("p", figures.text(lies.length()) + " of " + line.hose() + ", " + line.nozzle()),
+                        Html.tag("p", fine(line, lies)).in("fine"))
+                .in("foot");
     }
 
     private String fine(CardLine line, CardEntry lies) {

@@ -2,6 +2,7 @@ package org.hosewright.documents.drawing;
 
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,12 +103,9 @@ public final class Stroking {
         if (text.role() != Role.ANSWER && text.role() != Role.BESIDE) {
             svg.words(
                     text.text(),
-                    text.x(),
-                    text.y(),
+                    new Point2D.Double(text.x(), text.y()),
                     share,
-                    text.size(),
-                    RolePen.words(text.role()),
-                    RolePen.bold(text.role()));
+                    new Lettering(text.size(), RolePen.words(text.role()), RolePen.bold(text.role())));
             return;
         }
         String at = share == 1 ? "right" : "left";

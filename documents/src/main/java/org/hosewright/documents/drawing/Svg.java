@@ -3,6 +3,7 @@ package org.hosewright.documents.drawing;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
+import java.awt.geom.Point2D;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.Locale;
@@ -61,17 +62,19 @@ final class Svg {
 
     /** Words as outlines.
      *
-     * @param share where x stands in their width: 0 at their start, 0.5 in the middle, 1 at their end
+     * @param share where the place stands in their width: 0 at their start, 0.5 in the middle, 1 at their end
      */
-    void words(String words, double x, double y, double share, double size, String colour, boolean bold) {
-        Typeface face = bold ? Typeface.BOLD : Typeface.REGULAR;
+    void words(String words, Point2D at, double share, Lettering lettering) {
+        Typeface face = lettering.bold() ? Typeface.BOLD : Typeface.REGULAR;
+        double size = lettering.size();
         String set = Typesetting.set(words);
-        AffineTransform place = AffineTransform.getTranslateInstance(x - share * face.width(set, size), y);
+        AffineTransform place =
+                AffineTransform.getTranslateInstance(at.getX() - share * face.width(set, size), at.getY());
         place.scale(1, -1);
         Path2D outline = face.outline(set, size);
         outline.transform(place);
         stroke(outline, new Pen(HALO, size * HALO_SHARE, ""));
-        fill(outline, colour);
+        fill(outline, lettering.colour());
     }
 
     /** The drawing as a picture of a width on paper.

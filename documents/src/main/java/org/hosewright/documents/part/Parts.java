@@ -1,8 +1,8 @@
 package org.hosewright.documents.part;
 
 import java.util.List;
-import org.hosewright.documents.Stamp;
 import org.hosewright.documents.press.Html;
+import org.hosewright.documents.stamp.Stamp;
 
 /** Pieces that every paper bears. */
 public final class Parts {

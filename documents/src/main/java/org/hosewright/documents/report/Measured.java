@@ -33,6 +33,16 @@ final class Measured {
 
     private Html html() {
         Terms terms = report.calibration().terms();
+        losses(terms);
+        factors(terms);
+        report.calibration()
+                .residual()
+                .ifPresent(
+                        scatter -> row("scatter of pump pressure", figures.band(scatter), "what the fit leaves over"));
+        return table.isEmpty() ? Html.NOTHING : table.html();
+    }
+
+    private void losses(Terms terms) {
         terms.hoses()
                 .forEach((id, loss) -> row(
                         "loss of " + id,
@@ -45,6 +55,9 @@ final class Measured {
                         flowOf(id)
                                 .map(q -> figures.shown().pointLossAt(loss, q))
                                 .orElse("")));
+    }
+
+    private void factors(Terms terms) {
         terms.nozzles()
                 .forEach((id, factor) ->
                         row("flow of " + Figures.name(id), figures.shown().change(factor), "against its rating"));
@@ -54,11 +67,6 @@ final class Measured {
         terms.gauges()
                 .forEach((id, offset) ->
                         row(Figures.name(id) + " reads", figures.band(offset), "above the true pressure"));
-        report.calibration()
-                .residual()
-                .ifPresent(
-                        scatter -> row("scatter of pump pressure", figures.band(scatter), "what the fit leaves over"));
-        return table.isEmpty() ? Html.NOTHING : table.html();
     }
 
     private void row(String what, String value, String inUse) {

@@ -31,19 +31,7 @@ final class Readings {
     }
 
     private Html html() {
-        String pressure = " " + figures.units().pressure().symbol();
-        Table table = new Table().words("reading");
-        if (!oneLine) {
-            table.words("line");
-        }
-        table.figures("length")
-                .figures("rise")
-                .figures("pump" + pressure)
-                .figures("tip" + pressure)
-                .figures("meter " + figures.units().flow().symbol())
-                .figures("expected" + pressure)
-                .figures("over")
-                .words("what it says");
+        Table table = heads();
         for (Reading reading : report.night().readings()) {
             Optional<Judged> judged = report.calibration().readings().stream()
                     .filter(j -> j.reading().equals(reading.id()))
@@ -58,6 +46,22 @@ final class Readings {
                                 "Expected is what the other readings foretell for this one, at its own flow, ± 95 %;"
                                         + " over is read less expected.")
                         .in("fine"));
+    }
+
+    private Table heads() {
+        String pressure = " " + figures.units().pressure().symbol();
+        Table table = new Table().words("reading");
+        if (!oneLine) {
+            table.words("line");
+        }
+        return table.figures("length")
+                .figures("rise")
+                .figures("pump" + pressure)
+                .figures("tip" + pressure)
+                .figures("meter " + figures.units().flow().symbol())
+                .figures("expected" + pressure)
+                .figures("over")
+                .words("what it says");
     }
 
     private List<Html> cells(Reading reading, Optional<Judged> judged) {

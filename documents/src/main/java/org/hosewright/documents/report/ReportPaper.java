@@ -2,12 +2,12 @@ package org.hosewright.documents.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hosewright.documents.Stamp;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.drill.DrillReport;
 
 /** The report of a test night: the answer, then what it rests on. */

@@ -8,7 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.hosewright.documents.Papers;
-import org.hosewright.documents.Stamp;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.kit.Revision;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.order.Rounding;

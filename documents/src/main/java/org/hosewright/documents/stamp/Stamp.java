@@ -1,4 +1,4 @@
-package org.hosewright.documents;
+package org.hosewright.documents.stamp;
 
 /** What stands across every page of a sheet that nobody has signed. */
 public enum Stamp {
