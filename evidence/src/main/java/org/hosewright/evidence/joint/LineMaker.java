@@ -67,20 +67,14 @@ final class LineMaker {
                 losses.add(new Term(collected.place(new Unknown(Role.PIPING, id, 0, Priors.PIPING)), 1));
             }
         }
-        return needle(
-                Channel.PUMP,
-                gauge,
-                1,
-                losses,
-                0,
-                head_Pa(reading),
-                reading.shown().pump().pascals());
+        Beyond beyond = new Beyond(losses, 0, head_Pa(reading));
+        return needle(Channel.PUMP, gauge, 1, beyond, reading.shown().pump().pascals());
     }
 
     private PressureNeedle tip(Reading reading, double read_Pa) {
         GaugeUse gauge = rack.tipGauge(reading);
         TapView view = TapView.of(reading, gauge, rack.tip(reading));
-        PressureNeedle needle = needle(Channel.TIP, gauge, view.share(), List.of(), 0, 0, read_Pa);
+        PressureNeedle needle = needle(Channel.TIP, gauge, view.share(), Beyond.NOTHING, read_Pa);
         if (view.known()) {
             return needle;
         }
@@ -101,28 +95,24 @@ final class LineMaker {
                 Channel.MID,
                 rack.midGauge(),
                 1,
-                hoses(beyond),
-                velocity,
-                head_Pa,
+                new Beyond(hoses(beyond), velocity, head_Pa),
                 mid.pressure().pascals());
     }
 
-    private PressureNeedle needle(
-            Channel channel,
-            GaugeUse gauge,
-            double share,
-            List<Term> losses,
-            double velocity,
-            double head,
-            double read) {
+    /** What lies between a tap and the tip, as {@link PressureNeedle} has it. */
+    private record Beyond(List<Term> losses, double velocity, double head) {
+        static final Beyond NOTHING = new Beyond(List.of(), 0, 0);
+    }
+
+    private PressureNeedle needle(Channel channel, GaugeUse gauge, double share, Beyond beyond, double read) {
         Term error = new Term(collected.place(gauge.unknown()), 1);
         boolean spans = gauge.proportional();
         return new PressureNeedle(
                 channel,
                 share,
-                losses,
-                velocity,
-                head,
+                beyond.losses(),
+                beyond.velocity(),
+                beyond.head(),
                 spans ? List.of() : List.of(error),
                 spans ? List.of(error) : List.of(),
                 read,

@@ -75,6 +75,11 @@ final class Refusal {
             String would = reading.laid().shut() ? "a pressure above 0" : "a pressure above 0 with the nozzle open";
             throw new InvalidInput("tip pressure", says.pressure(read_Pa), would, "tip");
         }
+        checkFall(reading, read_Pa);
+    }
+
+    /** Refuses a tip pressure above what the pump pressure and the fall of the ground allow. */
+    private void checkFall(Reading reading, double read_Pa) {
         GaugeUse tip = rack.tipGauge(reading);
         GaugeUse pump = rack.pumpGauge(reading);
         double pump_Pa = reading.shown().pump().pascals();
