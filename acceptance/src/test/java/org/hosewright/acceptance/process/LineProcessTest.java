@@ -65,7 +65,7 @@ final class LineProcessTest {
     }
 
     @Test
-    void cardsAreWrittenUnsignedHolds() throws Exception {
+    void safety03CardsAreWrittenUnsigned() throws Exception {
         var cards = run("cards", "--kit", example("garden-court.kit.yaml"), "--out", "cards");
         assertThat(cards.path("stamp").asText()).isEqualTo("UNSIGNED - NOT FOR USE");
         assertThat(cards.path("revision").asText()).matches("[0-9a-f]{8}");

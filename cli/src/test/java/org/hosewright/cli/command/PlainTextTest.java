@@ -1,0 +1,58 @@
+package org.hosewright.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a person reads on a terminal. */
+final class PlainTextTest {
+    private static final Path EXAMPLES = Path.of(System.getProperty("hosewright.root"), "examples");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void safety06NeededPressureStandsWithAndWithoutTheReadingSetAside() {
+        var ran = Ran.of("drill", example("drill-night.readings.csv"), "--kit", example("drill-night.kit.yaml"));
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out().lines().filter(line -> line.contains("750 ft") && line.contains("with reading 7 used")))
+                .hasSize(1);
+        assertThat(ran.out()).contains("203 psi").contains("set aside: ");
+    }
+
+    @Test
+    void brokenLimitBeforeTheNumberHolds() throws Exception {
+        Files.writeString(folder.resolve("far.lay.yaml"), """
+                engine: engine-42
+                lines:
+                  - { discharge: crosslay-1, hose: 900 ft attack-175, rise: 20 ft, nozzle: seven-eighths }
+                ask: { tip: 50 psi }
+                """);
+        var ran = Ran.of("lay", folder.resolve("far.lay.yaml").toString(), "--kit", example("garden-court.kit.yaml"));
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out().indexOf("Beyond its limit")).isBetween(0, ran.out().indexOf("at the tip"));
+        assertThat(ran.out()).contains("the ceiling for the pump: 278 psi, above 250 psi");
+    }
+
+    @Test
+    void safety15SafeStretchBeforeTheBestGuess() {
+        var ran = Ran.of("reach", "--kit", example("garden-court.kit.yaml"));
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out().indexOf("safe to")).isBetween(0, ran.out().indexOf("at best"));
+    }
+
+    @Test
+    void branchedLayRefused() {
+        var ran = Ran.of("lay", example("garden-court.two-lines.lay.yaml"), "--kit", example("garden-court.kit.yaml"));
+        assertThat(ran.status()).isEqualTo(Exit.REFUSED.status());
+        assertThat(ran.err()).contains("a wye in the lay").contains("one line");
+        assertThat(ran.out()).isEmpty();
+    }
+
+    private static String example(String name) {
+        return EXAMPLES.resolve(name).toString();
+    }
+}
