@@ -6,6 +6,7 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +14,9 @@ import java.util.List;
 
 /** One browser, and what it complained about: errors on its console, failures of scripts, breaches of the policy. */
 final class Eyes implements AutoCloseable {
+    /** How long a page may take to show what it should on a machine that is busy with other tests. */
+    private static final int PATIENCE_ms = 30_000;
+
     private final Playwright playwright = Playwright.create();
     private final Browser browser = playwright
             .chromium()
@@ -32,7 +36,8 @@ final class Eyes implements AutoCloseable {
         context.addInitScript("addEventListener('securitypolicyviolation', event =>"
                 + " console.error('policy: ' + event.violatedDirective + ' ' + event.blockedURI))");
         Page page = context.newPage();
-        page.setDefaultTimeout(15_000);
+        page.setDefaultTimeout(PATIENCE_ms);
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_ms);
         page.onConsoleMessage(this::hear);
         page.onPageError(complaints::add);
         return page;

@@ -44,6 +44,11 @@ final class Station implements AutoCloseable {
         return new Ports(store.kits(), store.drills(), store.history());
     }
 
+    /** The id of the first night. */
+    String night() {
+        return ports().drills().listDrills().get(0).id();
+    }
+
     /** Where a page is. */
     String at(String path) {
         return server.address().resolve(path).toString();

@@ -99,6 +99,7 @@ export class Night extends EventTarget {
     row.cells = { ...row.cells, [column]: text };
     row.typed += 1;
     row.says = undefined;
+    if (this.state === 'saved') this.state = 'saving';
     this.remember();
     this.tell();
   }
@@ -144,7 +145,6 @@ export class Night extends EventTarget {
     const rows = this.rows.filter((row) => unsaved(row) && !row.theirs);
     if (this.sending || rows.length === 0) return;
     this.sending = true;
-    if (this.state === 'saved') this.state = 'saving';
     const typed = rows.map((row) => row.typed);
     try {
       const record = await post(`/drills/${this.id}/changes`, { changes: rows.map(asChange) });

@@ -56,7 +56,7 @@ class Readings extends Part {
   /** @param {Row} row @param {string[]} columns */
   row(row, columns) {
     const name = row.cells.reading ?? '';
-    const judged = (!unsaved(row) && this.judged[name]) || row.says;
+    const judged = row.says?.trouble ? row.says : (!unsaved(row) && this.judged[name]) || row.says;
     const aside = judged?.used === false || row.ruling?.verdict === 'set aside';
     const kind = untouched(row) ? 'next' : aside ? 'aside' : judged?.kind && judged.kind !== 'none' ? 'odd' : '';
     return html`<tbody class=${kind} data-row=${row.key}>
@@ -89,9 +89,10 @@ class Readings extends Part {
   /** @param {Row} row @param {string} column @param {Event} event @param {boolean} rise */
   typed(row, column, event, rise) {
     const text = /** @type {HTMLInputElement} */ (event.target).value;
-    if (rise) this.typing = { key: row.key, text };
-    this.night.type(row, column, rise ? riseKept(text) : text);
-    if (rise) this.requestUpdate();
+    if (!rise) return this.night.type(row, column, text);
+    this.typing = { key: row.key, text };
+    this.requestUpdate();
+    if (!signed(text)) this.night.type(row, column, riseKept(text));
   }
 
   /** The rise in words, but exactly as typed while it is being typed. @param {Row} row @param {string} kept */
@@ -101,8 +102,16 @@ class Readings extends Part {
 
   /** @param {Row} row */
   leave(row) {
-    this.typing = undefined;
     this.requestUpdate();
+    const typing = this.typing;
+    if (typing?.key === row.key && signed(typing.text)) {
+      const height = typing.text.trim().slice(1).trim();
+      const trouble = `The rise of reading ${row.cells.reading} cannot be '${typing.text.trim()}'; what would do: ${height} up or ${height} down.`;
+      row.says = { complete: false, trouble, column: find(this.night.columns, 'rise') };
+      return;
+    }
+    this.typing = undefined;
+    if (row.says?.column === find(this.night.columns, 'rise')) row.says = undefined;
     this.night.leave(row);
   }
 
@@ -170,3 +179,8 @@ class Readings extends Part {
   }
 }
 customElements.define('hw-readings', Readings);
+
+/** A height behind a bare sign, which may mean either way. @param {string} text */
+function signed(text) {
+  return /^\s*[-+\u2212]/.test(text);
+}
