@@ -41,6 +41,10 @@ final class Analysis {
                     against.get(),
                     "the units, the gauges' places, the nozzle and the lengths checked, then the night flown again");
         }
+        return whole(hearing, judged);
+    }
+
+    private Calibration whole(Hearing hearing, List<Judged> judged) {
         Posterior posterior = Posterior.of(hearing.fit());
         Belief belief = Belief.of(survey, posterior);
         return new Calibration(
