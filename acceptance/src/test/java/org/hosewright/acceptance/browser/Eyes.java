@@ -35,6 +35,15 @@ final class Eyes implements AutoCloseable {
                 .setAcceptDownloads(true));
         context.addInitScript("addEventListener('securitypolicyviolation', event =>"
                 + " console.error('policy: ' + event.violatedDirective + ' ' + event.blockedURI))");
+        return look(context);
+    }
+
+    /** A new page in the browser of one that was closed: what it kept is still there. */
+    Page again(Page closed) {
+        return look(closed.context());
+    }
+
+    private Page look(BrowserContext context) {
         Page page = context.newPage();
         page.setDefaultTimeout(PATIENCE_ms);
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_ms);

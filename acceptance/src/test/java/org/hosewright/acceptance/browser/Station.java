@@ -1,5 +1,6 @@
 package org.hosewright.acceptance.browser;
 
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -18,6 +19,7 @@ final class Station implements AutoCloseable {
     private final Path folder;
     private Store store;
     private HosewrightServer server;
+    private URI address;
 
     private Station(Path folder) {
         this.folder = folder;
@@ -38,6 +40,7 @@ final class Station implements AutoCloseable {
     private void start(int port) {
         store = Store.open(folder, CLOCK);
         server = HosewrightServer.start(new ServerConfig(port, CLOCK, true), ports());
+        address = server.address();
     }
 
     Ports ports() {
@@ -51,7 +54,7 @@ final class Station implements AutoCloseable {
 
     /** Where a page is. */
     String at(String path) {
-        return server.address().resolve(path).toString();
+        return address.resolve(path).toString();
     }
 
     void stop() {
@@ -61,7 +64,7 @@ final class Station implements AutoCloseable {
 
     /** Starts again at the same address. */
     void startAgain() {
-        start(server.address().getPort());
+        start(address.getPort());
     }
 
     @Override
