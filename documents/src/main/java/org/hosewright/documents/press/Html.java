@@ -1,9 +1,5 @@
 package org.hosewright.documents.press;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -66,13 +62,7 @@ public final class Html {
 
     /** A short code of what stands here: another content, another code. */
     public String code() {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(xml.getBytes(StandardCharsets.UTF_8));
-            String hex = HexFormat.of().formatHex(digest, 0, 4);
-            return hex.substring(0, 4) + "-" + hex.substring(4);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256.", e);
-        }
+        return Fingerprint.of(xml).code();
     }
 
     /** The markup. */

@@ -51,14 +51,13 @@ final class Needed {
         List<Html> tables = new ArrayList<>();
         String name = Figures.sentence(Figures.name(line.discharge())) + ", " + String.join(" + ", line.hoses()) + ", "
                 + Figures.name(line.nozzle());
-        tables.add(Html.tag("p", name + ", level").in("caption"));
-        tables.add(needed());
+        tables.add(block(name + ", level", needed()));
         delivered(tables, "The present rule, level", report.rule());
         delivered(tables, "The numbers held before this night, level", report.book());
         return tables;
     }
 
-    private Html needed() {
+    private Table needed() {
         Table table = new Table().figures("length").figures("needed");
         aside.forEach(reading -> table.figures("needed with reading " + reading + " used as well"));
         for (NeededRow row : rows) {
@@ -71,7 +70,7 @@ final class Needed {
                             .orElse("cannot be told"))));
             table.row("", cells);
         }
-        return table.html();
+        return table;
     }
 
     private void delivered(List<Html> tables, String caption, List<RuleRow> all) {
@@ -93,7 +92,11 @@ final class Needed {
                 figures.band(row.flow()),
                 figures.text(row.tip()),
                 figures.text(row.reaction())));
-        tables.add(Html.tag("p", caption).in("caption"));
-        tables.add(table.html());
+        tables.add(block(caption, table));
+    }
+
+    private static Html block(String caption, Table table) {
+        return Html.tag("div", Html.tag("p", caption).in("caption"), table.html())
+                .in("block");
     }
 }
