@@ -25,6 +25,9 @@ final class CardBoxes {
     /** From this many boxes in a row on, their figures are set smaller. */
     private static final int MANY = 11;
 
+    /** Lengths of whole sections that differ by less are one length. */
+    private static final double SAME_M = 0.01;
+
     private final CardLine line;
     private final Figures figures;
     private final int columns;
@@ -55,7 +58,7 @@ final class CardBoxes {
         int between = line.entries().size() < 2
                 ? 1
                 : line.entries().get(1).sections() - line.entries().get(0).sections();
-        Html strip = new LineStrip(entries.size(), between, from == 0, last)
+        Html strip = new LineStrip(entries.size(), between, from == 0, last && endsAtLongest())
                 .picture(says(entries, last), box_mm * entries.size());
         List<Html> lengths = IntStream.range(0, entries.size())
                 .mapToObj(i -> length(entries.get(i), from + i == 0))
@@ -69,6 +72,12 @@ final class CardBoxes {
                         Html.tag("tr", Html.all(lengths)).in("lengths"))
                 .in(columns > MANY ? "many" : "few")
                 .with("style", String.format(Locale.ROOT, "width:%.2fmm", box_mm * entries.size()));
+    }
+
+    /** The hose ends at a wall only where the last box is the longest safe stretch itself. */
+    private boolean endsAtLongest() {
+        CardEntry last = line.entries().get(line.entries().size() - 1);
+        return Math.abs(last.length().metres() - line.longestSafe().metres()) < SAME_M;
     }
 
     private Html length(CardEntry entry, boolean lies) {
@@ -115,6 +124,6 @@ final class CardBoxes {
         return "The line from the pump at the left, a mark at each coupling, from "
                 + figures.text(entries.get(0).length()) + " to "
                 + figures.text(entries.get(entries.size() - 1).length())
-                + (last ? ", where it must stop." : ", going on below.");
+                + (last ? "." : ", going on below.");
     }
 }

@@ -53,6 +53,15 @@ final class CardWords {
                 + figures.text(line.floorAdder()) + ".";
     }
 
+    /** What to keep in mind at one box, without what belongs to the line's other lengths. */
+    static List<String> cautions(CardLine line, CardEntry entry) {
+        List<String> others = line.entries().stream()
+                .flatMap(e -> e.check().cautions().stream())
+                .filter(c -> !entry.check().cautions().contains(c))
+                .toList();
+        return line.cautions().stream().filter(c -> !others.contains(c)).toList();
+    }
+
     static String evidence(CardLine line) {
         return Figures.sentence(line.evidence()) + ".";
     }

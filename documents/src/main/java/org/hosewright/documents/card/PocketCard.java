@@ -24,7 +24,7 @@ public final class PocketCard {
     private static final int HEAD_ROWS = 2;
 
     /** As the style sheet has it. */
-    private static final StampGrid STRIP = new StampGrid(10, 34, 85, 140, LEAVES, 1);
+    private static final StampGrid STRIP = new StampGrid(10, 34, 85, 140, LEAVES, 1, Integer.MAX_VALUE);
 
     private final CardSet set;
     private final Stamp stamp;
@@ -158,7 +158,7 @@ public final class PocketCard {
                                 "p",
                                 "A dotted number is untested: beyond what was flown. A refused one fails a check as rounded: see the pump"
                                         + " card."),
-                        Html.tag("h3", "Keep in mind"),
+                        Html.tag("h3", "Keep in mind").in("mind"),
                         Parts.list(cautions),
                         Html.tag("p", Parts.OVERRULED),
                         Html.tag("p", set.kit().company() + ", " + CardWords.revision(set))

@@ -50,8 +50,8 @@ public final class PumpCard {
         List<Html> lines = card.lines().stream().map(this::line).toList();
         return Html.tag(
                         "div",
-                        Parts.stamp(stamp),
-                        Html.tag("h1", engine + ": what do I pump?"),
+                        Html.tag("div", Html.tag("h1", engine + ": what do I pump?"), Parts.stamp(stamp))
+                                .in("head"),
                         Html.all(lines),
                         Html.tag("p", Parts.OVERRULED).in("overruled"))
                 .in("panel");

@@ -18,11 +18,8 @@ import org.hosewright.ledger.card.EngineCard;
 /** A tag for each package's discharge: what its gauge must show for the line as it lies, to cut out and hang there. */
 public final class Tags {
     private static final int ACROSS = 2;
-    private static final int DOWN = 4;
+    private static final int DOWN = 3;
     private static final double STRIP_MM = 60;
-
-    /** As the style sheet has it. */
-    private static final StampGrid TAGS = new StampGrid(10, 32, 95, 59, ACROSS, DOWN);
 
     private final CardSet set;
     private final Stamp stamp;
@@ -51,7 +48,18 @@ public final class Tags {
         Html body = Html.all(
                 Parts.runningHead(stamp, "Discharge tags. Cut along the dashed lines.", CardWords.revision(set)),
                 Html.all(pages));
-        return new Sheet("Discharge tags, " + set.kit().company(), "tags", figures.paper(), stamp.words(), TAGS, body);
+        return new Sheet(
+                "Discharge tags, " + set.kit().company(),
+                "tags",
+                figures.paper(),
+                stamp.words(),
+                grid(tags.size()),
+                body);
+    }
+
+    /** As the style sheet has it. */
+    private static StampGrid grid(int tags) {
+        return new StampGrid(10, 32, 95, 79, ACROSS, DOWN, tags);
     }
 
     private Html page(List<Html> tags) {
@@ -98,7 +106,7 @@ public final class Tags {
 
     private String fine(CardLine line, CardEntry lies) {
         return (lies.tested() ? "" : "Untested length. ") + CardWords.evidence(line) + " "
-                + String.join(" ", line.cautions())
+                + String.join(" ", CardWords.cautions(line, lies))
                 + " " + Figures.sentence(CardWords.revision(set)) + ", "
                 + set.kit().company() + ".";
     }

@@ -8,7 +8,8 @@ import org.hosewright.documents.press.Html;
  *
  * @param columns boxes of the card above it, all of one width
  * @param sectionsBetween whole sections from one column to the next
- * @param stops how many columns from the left the line may reach; equal to {@code columns} where it goes on
+ * @param starts true where the pump stands at its left end
+ * @param stops true where it must end at the last column
  */
 public record LineStrip(int columns, int sectionsBetween, boolean starts, boolean stops) {
     private static final double COLUMN = 60;

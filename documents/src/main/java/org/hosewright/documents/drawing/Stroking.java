@@ -45,7 +45,7 @@ public final class Stroking {
 
     private Html html(String says) {
         drawing.marks().forEach(this::mark);
-        return Html.tag("div", svg.picture(says, drawing.width()), Html.all(answers))
+        return Html.tag("div", Html.all(answers), svg.picture(says, drawing.width()))
                 .in("drawing")
                 .with("style", String.format(Locale.ROOT, "height:%.2fmm", drawing.height()));
     }
@@ -108,19 +108,24 @@ public final class Stroking {
                     new Lettering(text.size(), RolePen.words(text.role()), RolePen.bold(text.role())));
             return;
         }
-        String at = share == 1 ? "right" : "left";
-        double x = share == 1 ? drawing.width() - text.x() : text.x();
         answers.add(Html.tag("div", text.text())
                 .in(text.role().word())
-                .with(
-                        "style",
-                        String.format(
-                                Locale.ROOT,
-                                "%s:%.2fmm;top:%.2fmm;font-size:%.2fmm",
-                                at,
-                                x,
-                                text.y() - BASELINE * text.size(),
-                                text.size())));
+                .with("style", share == 1 ? place(text, 0, drawing.width() - text.x()) : place(text, text.x(), 0)));
+    }
+
+    /** A line of text that takes no room: what follows it begins where it began. */
+    private static String place(Mark.Text text, double left, double right) {
+        double top = text.y() - BASELINE * text.size();
+        return String.format(
+                Locale.ROOT,
+                "margin:%.2fmm %.2fmm %.2fmm %.2fmm;height:%.2fmm;font-size:%.2fmm;text-align:%s",
+                top,
+                right,
+                -top - text.size(),
+                left,
+                text.size(),
+                text.size(),
+                right > 0 ? "right" : "left");
     }
 
     private static Path2D path(List<Point> points) {

@@ -18,14 +18,12 @@ public final class Parts {
                 .in("stamp");
     }
 
-    /** The head that runs on every page. */
+    /** The heads that run on every page. */
     public static Html runningHead(Stamp stamp, String left, String right) {
-        return Html.tag(
-                        "div",
-                        Html.tag("span", left).in("left"),
-                        Html.tag("span", right).in("right"),
-                        Html.tag("span", stamp.words()).in("middle"))
-                .with("id", "head");
+        return Html.all(
+                Html.tag("div", left).with("id", "head-left"),
+                Html.tag("div", stamp.words()).with("id", "head-middle"),
+                Html.tag("div", right).with("id", "head-right"));
     }
 
     /** Sentences as a list; nothing where there are none. */

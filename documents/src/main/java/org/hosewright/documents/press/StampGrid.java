@@ -10,15 +10,22 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
  * @param height_mm of a piece [mm]
  * @param across pieces side by side
  * @param down pieces one above the other
+ * @param total pieces on all pages together; each page bears one stamp at least
  */
-public record StampGrid(double left_mm, double top_mm, double width_mm, double height_mm, int across, int down) {
+public record StampGrid(
+        double left_mm, double top_mm, double width_mm, double height_mm, int across, int down, int total) {
     /** One stamp over the whole page. */
-    public static final StampGrid WHOLE_PAGE = new StampGrid(0, 0, 0, 0, 1, 1);
+    public static final StampGrid WHOLE_PAGE = new StampGrid(0, 0, 0, 0, 1, 1, Integer.MAX_VALUE);
 
     private static final double PT_PER_MM = 72 / 25.4;
 
-    int pieces() {
-        return across * down;
+    /** How many pieces a page has.
+     *
+     * @param page its number, from 0
+     */
+    int pieces(int page) {
+        int most = across * down;
+        return Math.max(1, Math.min(most, total - page * most));
     }
 
     /** The place of a piece on a page, in the page's own points. */

@@ -31,20 +31,21 @@ final class StampInk {
 
     /** Stamps every page; the stamp is no part of the text, which says the same in words of its own. */
     void across(PDDocument document) throws IOException {
+        int number = 0;
         for (PDPage page : document.getPages()) {
             try (var ink = new PDPageContentStream(document, page, AppendMode.PREPEND, true, true)) {
                 ink.beginMarkedContent(COSName.ARTIFACT);
                 ink.setNonStrokingColor(FILL, FILL, FILL);
                 ink.setStrokingColor(EDGE, EDGE, EDGE);
                 ink.setLineWidth(EDGE_WIDTH_PT);
-                stampAll(page.getMediaBox(), ink);
+                stampAll(page.getMediaBox(), number++, ink);
                 ink.endMarkedContent();
             }
         }
     }
 
-    private void stampAll(PDRectangle page, PDPageContentStream ink) throws IOException {
-        for (int i = 0; i < grid.pieces(); i++) {
+    private void stampAll(PDRectangle page, int number, PDPageContentStream ink) throws IOException {
+        for (int i = 0; i < grid.pieces(number); i++) {
             trace(placed(grid.piece(i, page)), ink);
             ink.fillAndStroke();
         }

@@ -1,0 +1,96 @@
+package org.hosewright.documents;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.documents.stamp.Stamp;
+import org.hosewright.evidence.night.Ruling;
+import org.hosewright.files.kit.KitDocument;
+import org.hosewright.files.readings.ReadingParser;
+import org.hosewright.files.readings.ReadingsFile;
+import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.ledger.card.CardAnalysis;
+import org.hosewright.ledger.card.CardSet;
+import org.hosewright.ledger.drill.DrillAnalysis;
+import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.kit.Kit;
+
+/** The invented companies' kits and nights, and the papers they make. */
+final class Samples {
+    static final LocalDate MADE = LocalDate.of(2026, 5, 14);
+    static final String REVISION = "7c1f-09ae";
+
+    /** Every paper once, for tests that only look. */
+    static final Map<String, Pdf> PAPERS = papers();
+
+    private Samples() {}
+
+    /** Three packages in US units, one of them refused at many lengths. */
+    static CardSet brindleFalls() {
+        return cards(beside("brindle-falls.kit.yaml"));
+    }
+
+    /** One package in SI. */
+    static CardSet aldwickVale() {
+        return cards(beside("aldwick-vale.kit.yaml"));
+    }
+
+    static CardSet cards(String kitText) {
+        return CardAnalysis.of(kit(kitText), REVISION, MADE, Rounding.Way.NEAREST);
+    }
+
+    static Kit kit(String text) {
+        return KitDocument.of(text, "kit.yaml").kit();
+    }
+
+    /** The example night. */
+    static DrillReport drillNight() {
+        return night("drill-night.kit.yaml", Map.of());
+    }
+
+    static DrillReport night(String kitName, Map<String, Ruling> rulings) {
+        Kit kit = kit(example(kitName));
+        String name = "drill-night.readings.csv";
+        var readings = ReadingParser.parse(ReadingsFile.read(example(name), name), kit, name);
+        return DrillAnalysis.of("drill-night", Optional.of(LocalDate.of(2026, 5, 12)), kit, readings, rulings);
+    }
+
+    /** Every paper, in both systems and under both stamps. */
+    static Map<String, Pdf> papers() {
+        Map<String, Pdf> papers = new LinkedHashMap<>();
+        papers.put("report", new Pdf(Papers.drillReport(drillNight(), Stamp.UNSIGNED)));
+        papers.put("card", new Pdf(Papers.pumpCard(brindleFalls(), Stamp.UNSIGNED)));
+        papers.put("card-si", new Pdf(Papers.pumpCard(aldwickVale(), Stamp.DEMO)));
+        papers.put("tags", new Pdf(Papers.tags(brindleFalls(), Stamp.DEMO)));
+        papers.put("tags-si", new Pdf(Papers.tags(aldwickVale(), Stamp.UNSIGNED)));
+        papers.put("pocket", new Pdf(Papers.pocketCard(brindleFalls(), Stamp.UNSIGNED)));
+        papers.put("pocket-si", new Pdf(Papers.pocketCard(aldwickVale(), Stamp.DEMO)));
+        return papers;
+    }
+
+    static String beside(String name) {
+        try (InputStream in = Samples.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IOException(name + " is not beside the tests");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String example(String name) {
+        try {
+            return Files.readString(Path.of(System.getProperty("hosewright.root"), "examples", name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
