@@ -18,8 +18,8 @@ import org.hosewright.ledger.kit.HoseRecord;
 
 /** Hoses in laying order as people write them: {@code 4 x attack-175 + 200 ft leader-3}. */
 public final class Chain {
-    /** More sections than this are feet counted as sections. */
-    private static final int MOST_SECTIONS = 60;
+    /** More sections than this are feet counted as sections, or no line that anyone stretches. */
+    public static final int MOST_SECTIONS = 60;
 
     private static final Pattern SECTIONS = Pattern.compile("(\\d{1,9}) ?x ?(\\S+)");
     private static final String FORMS = "'4 x ID' for sections or '200 ft ID' for a length, joined by +";

@@ -71,8 +71,10 @@ final class RowReader {
             Length one = length.orElseThrow(() -> cells.refused(
                     Column.LENGTH, "length", "a length above 0, or a chain under hose, as in '8 x " + text + "'"));
             return List.of(new Stretch(text, cells.read(Column.LENGTH, cells.get(Column.LENGTH, ""), written -> {
-                if (one.metres() <= 0) {
-                    throw new InvalidInput("length", written, "a length above 0", "");
+                double most_m = Chain.MOST_SECTIONS * hose.section().metres();
+                if (one.metres() <= 0 || one.metres() > most_m) {
+                    String allowed = "a length above 0, of at most " + Chain.MOST_SECTIONS + " sections";
+                    throw new InvalidInput("length", written, allowed, "");
                 }
                 return Chain.checked(one, hose, written);
             })));

@@ -56,7 +56,7 @@ public final class DrillAnalysis {
                 .filter(judged -> !judged.used())
                 .map(Judged::reading)
                 .toList();
-        if (!aside.isEmpty()) {
+        if (!aside.isEmpty() && aside.size() < calibration.readings().size()) {
             cautions.add(
                     "Set aside: reading " + String.join(", ", aside)
                             + ". Leaving out a reading that lost more makes the line look better than it may be: lay it again.");
