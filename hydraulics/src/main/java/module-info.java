@@ -6,6 +6,7 @@ module org.hosewright.hydraulics {
     exports org.hosewright.hydraulics.equipment;
     exports org.hosewright.hydraulics.error;
     exports org.hosewright.hydraulics.foam;
+    exports org.hosewright.hydraulics.lay;
     exports org.hosewright.hydraulics.limit;
     exports org.hosewright.hydraulics.line;
     exports org.hosewright.hydraulics.method;

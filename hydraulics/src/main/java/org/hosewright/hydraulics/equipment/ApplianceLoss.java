@@ -2,6 +2,7 @@ package org.hosewright.hydraulics.equipment;
 
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
 
@@ -23,7 +24,7 @@ public sealed interface ApplianceLoss {
     record Rule(Pressure allowance, Flow from) implements ApplianceLoss {
         @Override
         public double loss_Pa(double flow_m3s) {
-            boolean reached = Math.abs(flow_m3s) >= from.cubicMetresPerSecond();
+            boolean reached = Numbers.isAtLeast(Math.abs(flow_m3s), from.cubicMetresPerSecond());
             return reached ? Math.signum(flow_m3s) * allowance.pascals() : 0;
         }
     }

@@ -1,0 +1,73 @@
+package org.hosewright.hydraulics.lay;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.limit.LimitKind;
+import org.hosewright.hydraulics.limit.LineLimits;
+import org.hosewright.hydraulics.line.LineState;
+
+/** Every limit that a lay stands against, nozzles open and nozzles shut. */
+public final class LayLimits {
+    private LayLimits() {}
+
+    /** The limits at a state, the most used first.
+     *
+     * <p>Hose, appliances and nozzles are held to the highest pressure that each sees with every nozzle shut and the
+     * pump untouched: a gate holds nothing back then. Each kind of thing stands once, where it is used most.
+     *
+     * @param bounds what the engine and the supply set; crews stand at the nozzles
+     */
+    public static List<Limit> of(LayState lay, Bounds bounds) {
+        Map<String, Limit> worst = new LinkedHashMap<>();
+        for (Limit limit : ofPump(lay, bounds)) {
+            keepWorse(worst, limit);
+        }
+        for (AtTip tip : lay.tips()) {
+            Bounds own = Bounds.NONE.withCrew(
+                    tip.outlet().shut() ? Optional.empty() : tip.outlet().crew());
+            for (Limit limit : LineLimits.of(tip.path(), tip.state(), own)) {
+                boolean held = limit.kind() == LimitKind.REACTION;
+                String what = held ? "the reaction at " + tip.outlet().id() + " for a crew of " + people(tip) : "";
+                keepWorse(worst, held ? renamed(limit, what) : limit);
+            }
+        }
+        List<Limit> limits = new ArrayList<>(worst.values());
+        limits.sort(Comparator.comparingDouble(Limit::used).reversed());
+        return List.copyOf(limits);
+    }
+
+    /** What the pump and its supply are held to, at the sum of the flows. */
+    private static List<Limit> ofPump(LayState lay, Bounds bounds) {
+        AtTip first = lay.tips().get(0);
+        LineState one = first.state();
+        LineState sum = new LineState(
+                lay.pump(),
+                lay.flow(),
+                one.tip(),
+                one.reaction(),
+                one.hoseLoss(),
+                one.pipingLoss(),
+                one.applianceLoss(),
+                one.rise());
+        return LineLimits.of(first.path(), sum, bounds.withCrew(Optional.empty()));
+    }
+
+    private static int people(AtTip tip) {
+        return tip.outlet().crew().orElseThrow().people();
+    }
+
+    private static Limit renamed(Limit limit, String what) {
+        return new Limit(what, limit.kind(), limit.at(), limit.limit(), limit.rule());
+    }
+
+    private static void keepWorse(Map<String, Limit> worst, Limit limit) {
+        worst.merge(limit.kind() + " " + limit.what(), limit, (a, b) -> a.used() >= b.used() ? a : b);
+    }
+}

@@ -1,0 +1,69 @@
+package org.hosewright.hydraulics.lay;
+
+import java.util.List;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineState;
+import org.hosewright.hydraulics.quantity.Flow;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
+
+/** A lay while it flows.
+ *
+ * @param pump pump pressure at a gauge that taps before the discharge piping
+ * @param flow the sum of all tips
+ * @param tips every nozzle in laying order, shut ones too
+ * @param gates discharges that are gated down; the others stand open
+ */
+public record LayState(Pressure pump, Flow flow, List<AtTip> tips, List<Gate> gates) {
+    public LayState {
+        tips = List.copyOf(tips);
+        gates = List.copyOf(gates);
+    }
+
+    /** One nozzle.
+     *
+     * @param outlet the nozzle
+     * @param path the way from the pump to it as one line, wyes as the ends of their hose
+     * @param state the pressures and losses along that way, each at the flow that runs there; a gate's loss counts as
+     *     an appliance's
+     * @param stations the pressures along the way, the pump's first, the tip's last
+     */
+    public record AtTip(End.Outlet outlet, Line path, LineState state, List<Station> stations) {
+        public AtTip {
+            stations = List.copyOf(stations);
+        }
+    }
+
+    /** A pressure on the way to a tip.
+     *
+     * @param what the piece that lies before it
+     * @param length how much hose that piece is; 0 where it is none
+     * @param pressure behind that piece
+     * @param flow through that piece
+     */
+    public record Station(String what, Length length, Pressure pressure, Flow flow) {}
+
+    /** A discharge that is gated down.
+     *
+     * @param discharge its id
+     * @param down the pressure that the gate takes at the flow of its line
+     */
+    public record Gate(String discharge, Pressure down) {}
+
+    /** The open tips. */
+    public List<AtTip> open() {
+        return tips.stream().filter(tip -> !tip.outlet().shut()).toList();
+    }
+
+    /** The tip of a name.
+     *
+     * @throws InvalidInput there is none
+     */
+    public AtTip getTip(String id) {
+        return tips.stream()
+                .filter(tip -> tip.outlet().id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInput("tip", id, "a tip of the lay", ""));
+    }
+}
