@@ -89,7 +89,9 @@ final class AnalysisRoutes {
     }
 
     private void profile(Context answer) {
-        DrillReport report = analysed(drills.of(answer));
+        DrillRecord drill = drills.of(answer);
+        Kit now = kit.get().document().kit();
+        DrillReport report = analysed(drill, now, StandingNight.of(drill, now));
         Optional<Length> length = Queried.find(answer, "length").map(QuantityText::length);
         int which = Queried.number(answer, "line", 0);
         ObjectNode json = report.lines().stream()
@@ -129,7 +131,7 @@ final class AnalysisRoutes {
 
     private DrillReport analysed(DrillRecord drill) {
         Kit now = kit.get().document().kit();
-        return analysed(drill, now, StandingNight.of(drill, now));
+        return analysed(drill, now, StandingNight.of(drill, now).whole());
     }
 
     private static void finding(ObjectNode json, Finding finding) {

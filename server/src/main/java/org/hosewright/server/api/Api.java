@@ -24,7 +24,7 @@ public final class Api {
     public Api(ServerConfig config, Ports ports) {
         this.config = config;
         kit = new CurrentKit(ports.kits());
-        var drills = new DrillRoutes(ports.drills());
+        var drills = new DrillRoutes(ports.drills(), kit);
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
                         new StationRoutes(kit, ports.drills(), config.clock()).list(),

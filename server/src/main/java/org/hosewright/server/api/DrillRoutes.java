@@ -3,14 +3,19 @@ package org.hosewright.server.api;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.files.readings.ReadingParser;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.drill.Accepting;
+import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillChange;
 import org.hosewright.ledger.drill.DrillHead;
 import org.hosewright.ledger.drill.DrillRecord;
@@ -18,13 +23,16 @@ import org.hosewright.ledger.drill.DrillRow;
 import org.hosewright.ledger.drill.DrillSaving;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.kit.Kit;
 
 /** Test nights as they are kept: listed, started, changed, written out. */
 final class DrillRoutes {
     private final Drills drills;
+    private final CurrentKit kit;
 
-    DrillRoutes(Drills drills) {
+    DrillRoutes(Drills drills, CurrentKit kit) {
         this.drills = drills;
+        this.kit = kit;
     }
 
     List<Route> list() {
@@ -55,8 +63,7 @@ final class DrillRoutes {
 
     private void start(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "name", "date", "columns", "csv", "source"));
-        Optional<ReadingsTable> table = asked.findText("csv")
-                .map(csv -> ReadingsFile.read(csv, asked.findText("source").orElse("readings")));
+        Optional<ReadingsTable> table = asked.findText("csv").map(csv -> imported(csv, asked));
         List<String> columns = table.map(ReadingsTable::columns).orElseGet(() -> asked.texts("columns"));
         var head = new DrillHead(asked.text("name").strip(), AskedChanges.date(asked.text("date")), columns);
         List<Map<String, String>> rows = table.stream()
@@ -64,6 +71,21 @@ final class DrillRoutes {
                 .map(ReadingsTable.Row::cells)
                 .toList();
         Answer.json(answer.status(201), RecordJson.drill(drills.create(head, rows, asked.act())));
+    }
+
+    /** The table of a file, analysed once: one that cannot be used is refused before anything is stored. */
+    private ReadingsTable imported(String csv, Asked asked) {
+        String source = asked.findText("source").orElse("readings");
+        ReadingsTable table = ReadingsFile.read(csv, source);
+        Kit now = kit.get().document().kit();
+        Optional<LocalDate> date = Optional.of(AskedChanges.date(asked.text("date")));
+        List<Reading> readings = ReadingParser.parse(table, now, source);
+        try {
+            DrillAnalysis.of(source, date, now, readings, Map.of());
+        } catch (InvalidInput e) {
+            throw e.at(source);
+        }
+        return table;
     }
 
     private void change(Context answer) {

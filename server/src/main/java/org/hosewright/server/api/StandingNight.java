@@ -1,10 +1,14 @@
 package org.hosewright.server.api;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.hosewright.evidence.calibration.RowCheck;
+import org.hosewright.evidence.night.Night;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
 import org.hosewright.files.readings.ReadingParser;
@@ -14,6 +18,7 @@ import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillRow;
 import org.hosewright.ledger.drill.RulingRecord;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.NightGear;
 
 /** The rows of a night's table that can be analysed, and those that cannot be read.
  *
@@ -27,13 +32,15 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
         Map<String, InvalidInput> troubles = new LinkedHashMap<>();
         Map<String, Ruling> rulings = new LinkedHashMap<>();
         List<ReadingsTable.Row> good = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        var alone = new Night(List.of(), NightGear.of(kit, Optional.of(drill.date())), Map.of(), kit.units());
         for (DrillRow stored : drill.listStanding()) {
             var row = new ReadingsTable.Row(0, stored.cells());
             if (!Cells.complete(row)) {
                 continue;
             }
             try {
-                Reading reading = ReadingParser.parse(row, kit, "this night");
+                Reading reading = possible(row, kit, alone, names);
                 drill.findRuling(stored.id()).ifPresent(ruling -> rulings.put(reading.id(), ruling(ruling)));
                 good.add(row);
             } catch (InvalidInput e) {
@@ -42,6 +49,25 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
         }
         var table = new ReadingsTable(drill.columns(), good);
         return new StandingNight(ReadingParser.parse(table, kit, "this night"), rulings, troubles);
+    }
+
+    /** The same night, refused where a row of it cannot be read: numbers that are to be used must not pass one over. */
+    StandingNight whole() {
+        troubles.values().stream().findFirst().ifPresent(trouble -> {
+            throw trouble;
+        });
+        return this;
+    }
+
+    /** A row by itself: readable, possible, and under a name of its own. */
+    private static Reading possible(ReadingsTable.Row row, Kit kit, Night alone, Set<String> names) {
+        Reading reading = ReadingParser.parse(row, kit, "this night");
+        RowCheck.check(alone, reading);
+        if (!names.add(reading.id())) {
+            throw new InvalidInput(
+                    "a reading's name given twice", reading.id(), "a name of its own for each reading", "reading");
+        }
+        return reading;
     }
 
     private static Ruling ruling(RulingRecord ruling) {
