@@ -73,19 +73,29 @@ final class Withholding {
             return new Withheld(
                     what, "it rests on the flow, and the side tap's inside diameter is not known", TapWords.NEEDS);
         }
+        return findTwin(place, what).orElseGet(() -> alone(place, what));
+    }
+
+    /** The hose or piping that the readings cannot part it from. */
+    private Optional<Withheld> findTwin(int place, String what) {
+        Unknown unknown = unknowns.get(place);
         Role other = unknown.role() == Role.HOSE ? Role.PIPING : Role.HOSE;
         Optional<String> partner = findPartner(place, other);
         if (partner.isPresent()) {
             String why = "the lengths flown are too alike to tell it from "
                     + (other == Role.HOSE ? "" : "the piping of ") + partner.get()
                     + ": only their sum is known, and the pump pressure for the lengths flown stands";
-            return new Withheld(what, why, "a reading on a line at least twice as long, or half as long");
+            return Optional.of(new Withheld(what, why, "a reading on a line at least twice as long, or half as long"));
         }
         Optional<String> hose = findPartner(place, Role.HOSE);
         if (hose.isPresent()) {
             String why = "it was always flown with " + hose.get() + " in like shares: only their sum is known";
-            return new Withheld(what, why, "a reading with another share of the two");
+            return Optional.of(new Withheld(what, why, "a reading with another share of the two"));
         }
+        return Optional.empty();
+    }
+
+    private Withheld alone(int place, String what) {
         if (findPartner(place, Role.OFFSET).isPresent()) {
             String why = "the flows are too alike to tell it from the fixed errors of the gauges";
             return new Withheld(

@@ -11,7 +11,6 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.hosewright.files.kit.Revision;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 
@@ -58,7 +57,7 @@ public final class Api {
     }
 
     private static void describe(Context answer) {
-        try (InputStream document = HosewrightServer.class.getResourceAsStream("openapi.json")) {
+        try (InputStream document = Api.class.getResourceAsStream("/org/hosewright/server/openapi.json")) {
             answer.contentType("application/json; charset=utf-8")
                     .result(Objects.requireNonNull(document, "openapi.json").readAllBytes());
         } catch (IOException e) {
