@@ -18,13 +18,23 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
 /** A printed paper as a reader, a validator and an eye meet it. */
-record Pdf(byte[] bytes) {
+final class Pdf {
     interface Look<T> {
         T at(PDDocument document) throws IOException;
     }
 
     static {
         VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    private final byte[] bytes;
+
+    Pdf(byte[] bytes) {
+        this.bytes = bytes.clone();
+    }
+
+    byte[] bytes() {
+        return bytes.clone();
     }
 
     <T> T look(Look<T> look) {
