@@ -142,7 +142,8 @@ final class CardMaking {
             cautions.add("The package as it lies on the rig is longer than what is safe, less the reserve: stopped by "
                     + reach.stoppedBy() + ".");
         }
-        entries.forEach(entry -> cautions.addAll(entry.check().cautions()));
+        // The longest line is pumped highest: what is to be kept in mind there covers the shorter ones.
+        cautions.addAll(entries.get(entries.size() - 1).check().cautions());
         if (entries.stream().anyMatch(entry -> !entry.tested())) {
             cautions.add("Lengths marked untested lie beyond what a test night flew.");
         }
