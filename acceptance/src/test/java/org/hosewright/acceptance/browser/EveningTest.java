@@ -204,6 +204,10 @@ final class EveningTest {
             Locator answer = page.locator(".answer", new Page.LocatorOptions().setHasText(what));
             answer.getByText("show the working").click();
             assertThat(answer.locator(".working li").first()).isVisible();
+            if (!what.startsWith("meter")) {
+                assertThat(leading(answer.locator(".working .result").last()))
+                        .isEqualTo(leading(answer.locator(".value")));
+            }
         }
         page.locator("table.deliveries").first().getByRole(AriaRole.LINK).last().click();
         assertThat(page.locator("#needed-750-ft li").first()).isVisible();

@@ -12,6 +12,7 @@ import org.hosewright.hydraulics.line.Duty;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
 import org.hosewright.hydraulics.line.LineState;
+import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.UnitSystem;
@@ -57,19 +58,22 @@ final class NightWorkings {
 
     private void losses(DrillReport report, TestedLine tested) {
         Line line = line(tested, tested.chains().get(tested.chains().size() - 1));
-        LineState state = LineSolver.solve(line, duty(line));
-        String at = " at " + shown.text(state.flow());
-        boolean hoses =
-                tested.hoses().stream().allMatch(report.calibration().terms().hoses()::containsKey);
-        if (hoses && lossesShown.addAll(tested.hoses())) {
-            workings.add(named(
-                    "Hose loss of " + String.join(", ", new LinkedHashSet<>(tested.hoses())) + at,
-                    LossWorking.ofHose(line, state.flow(), units)));
+        Flow flow = report.night()
+                .gear()
+                .nozzles()
+                .get(tested.nozzle())
+                .rated(tested.setting())
+                .flowAt();
+        String at = " at " + shown.text(flow);
+        for (String hose : new LinkedHashSet<>(tested.hoses())) {
+            if (report.calibration().terms().hoses().containsKey(hose) && lossesShown.add(hose)) {
+                Line hundred = line(tested, List.of(new Stretch(hose, hundred())));
+                workings.add(named("Hose loss of " + hose + at, LossWorking.ofHose(hundred, flow, units)));
+            }
         }
         if (report.calibration().terms().discharges().containsKey(tested.discharge())
                 && lossesShown.add(tested.discharge())) {
-            workings.add(named(
-                    "Piping loss of " + tested.discharge() + at, LossWorking.ofPiping(line, state.flow(), units)));
+            workings.add(named("Piping loss of " + tested.discharge() + at, LossWorking.ofPiping(line, flow, units)));
         }
     }
 
@@ -85,6 +89,11 @@ final class NightWorkings {
             LineState state = LineSolver.atPump(line, row.rulePump());
             workings.add(named("Reaction at the rule's pressure" + where, ReactionWorking.of(line, state, units)));
         });
+    }
+
+    /** The length that hose losses are said for. */
+    private Length hundred() {
+        return units == UnitSystem.US ? Length.ofFeet(100) : Length.ofMetres(100);
     }
 
     private static Ask duty(Line line) {

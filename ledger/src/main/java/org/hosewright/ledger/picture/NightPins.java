@@ -1,6 +1,7 @@
 package org.hosewright.ledger.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.evidence.calibration.Course;
@@ -39,6 +40,8 @@ record NightPins(DrillReport report, Course course, Tip tip) {
                     .ifPresent(read -> pins.add(nameless(
                             pin(reading, course.length(), read, reading.with().tipGauge(), aside))));
         });
+        // Those in use lie on top where both stand at one place.
+        pins.sort(Comparator.comparing(Pin::aside).reversed());
         return pins;
     }
 

@@ -16,7 +16,7 @@ import '../shared/profile.js';
 class Drill extends Part {
   static properties = {
     nights: { state: true }, night: { state: true }, report: { state: true }, trouble: { state: true },
-    working: { state: true }, starting: { state: true }, noKit: { state: true }, printing: { state: true },
+    working: { state: true }, starting: { state: true }, noKit: { state: true }, printing: { state: true }, line: { state: true },
   };
 
   constructor() {
@@ -31,6 +31,7 @@ class Drill extends Part {
     this.working = false;
     this.starting = false;
     this.noKit = false;
+    this.line = 0;
     this.printing = false;
   }
 
@@ -53,6 +54,7 @@ class Drill extends Part {
     night.addEventListener('changed', () => this.requestUpdate());
     night.addEventListener('saved', () => this.analyse());
     this.report = null;
+    this.line = 0;
     this.starting = false;
     this.night = night;
     await this.analyse();
@@ -99,7 +101,8 @@ class Drill extends Part {
     return html`${this.about(night, shown)}
       ${this.trouble ? html`<p class="wrong" role="alert">${this.trouble} ${shown ? 'The numbers below are from before.' : ''}</p>` : nothing}
       <div class="night ${this.trouble ? 'before' : ''}">
-        ${shown ? html`<div class="picture"><hw-profile .source="/drills/${night.id}/profile" .version=${this.report.version}></hw-profile></div>
+        ${shown ? html`<div class="picture">${this.lines(shown)}
+            <hw-profile .source="/drills/${night.id}/profile?line=${this.line}" .version=${this.report.version}></hw-profile></div>
           <div class="said">${verdict(shown.verdict)}</div>
           <div class="numbers">${answers(shown)}${this.buttons(night, shown)}</div>` : this.nothingYet()}
         <section class="table" aria-labelledby="readings-head">
@@ -126,6 +129,13 @@ class Drill extends Part {
         <button @click=${() => { this.starting = true; }}>New night</button>
         <button @click=${() => save(`/drills/${night.id}/readings.csv`).catch(failed)}>Write out as CSV</button>
       </div></div>`;
+  }
+
+  /** Where more than one line was flown: which of them is drawn. @param {any} shown */
+  lines(shown) {
+    if (shown.lines.length < 2) return nothing;
+    return html`<label class="drawn">Line drawn <select @change=${(/** @type {Event} */ event) => { this.line = /** @type {HTMLSelectElement} */ (event.target).selectedIndex; }}>
+      ${shown.lines.map((/** @type {string} */ line, /** @type {number} */ at) => html`<option ?selected=${at === this.line}>${line}</option>`)}</select></label>`;
   }
 
   nothingYet() {

@@ -1,6 +1,7 @@
 /** What the night shows: the verdict, the numbers, what it cannot tell. */
 import { html, nothing } from 'lit';
 import { set, capital } from '../shared/text.js';
+import { bare, head } from '../shared/table.js';
 import { steps } from '../shared/working.js';
 
 /** @typedef {import('../shared/working.js').Working} Working */
@@ -35,16 +36,6 @@ export function cannotTell(shown) {
     <ul class="plain">${shown.withheld.map((/** @type {any} */ item) => html`<li><b>${set(capital(item.what))}</b>: ${set(item.why)}
       ${item.needs ? html`<br>What would settle it: ${set(item.needs)}` : nothing}</li>`)}</ul>
     ${shown.next ? html`<p>The next reading that would tell most: ${set(shown.next)}</p>` : nothing}</section>`;
-}
-
-/** Number and half-width without the unit, which stands in the head: "149 gpm ± 6" gives "149 ± 6". @param {string} text */
-function bare(text) {
-  return text.replace(/^(\S+) \S+/, '$1');
-}
-
-/** A head with the unit of its column. @param {string} name @param {string} text a cell of it */
-function head(name, text) {
-  return html`<th scope="col">${name} <span class="unit">${text.split(' ')[1]}</span></th>`;
 }
 
 /** @param {any[]} rows @param {string} caption */

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit';
 import { get, save, Trouble } from '../shared/api.js';
 import { failed } from '../shared/notes.js';
 import { Part, busy, company } from '../shared/page.js';
+import { bare, head } from '../shared/table.js';
 import { set, capital, day } from '../shared/text.js';
 
 const SHEETS = [
@@ -72,10 +73,11 @@ class PapersPage extends Part {
 
   /** @param {any} line */
   line(line) {
+    const [first] = line.entries;
     return html`<section class="line"><h3>${line.id}</h3>
       <p class="soft">${set(line.hose)}; ${set(line.nozzle)}. Read on ${set(line.gauge)}. ${set(capital(line.evidence))}.</p>
       <div class="wide" tabindex="0" role="region" aria-label="Figures of ${line.id}"><table class="figures">
-        <thead><tr><th scope="col">length</th><th scope="col">gauge shows</th><th scope="col">flow</th><th scope="col">at the tip</th><th scope="col">reaction</th><th scope="col" class="words">checks</th></tr></thead>
+        <thead><tr>${head('length', first.length)}${head('gauge', first.figure)}${head('flow', first.flow)}${head('tip', first.tip)}${head('reaction', first.reaction)}<th scope="col" class="words">checks</th></tr></thead>
         <tbody>${line.entries.map((/** @type {any} */ entry) => this.entry(entry))}</tbody></table></div>
       <p>Each floor up, ${line.floorHeight}: add ${line.floorAdder}. Safe to ${line.safe}, level; stopped by ${set(line.stoppedBy)}.</p>
       ${line.cautions.map((/** @type {string} */ caution) => html`<p class="caution">${set(caution)}</p>`)}</section>`;
@@ -84,9 +86,9 @@ class PapersPage extends Part {
   /** @param {any} entry */
   entry(entry) {
     const failed = entry.checks.filter((/** @type {any} */ check) => !check.passed);
-    return html`<tr class=${entry.stands ? '' : 'refused'}><th scope="row">${entry.length}</th>
-      <td class="figure">${entry.stands ? entry.figure : html`<s>${entry.figure}</s>`}${entry.tested ? nothing : html`<span class="untested">untested</span>`}</td>
-      <td>${entry.flow}</td><td>${entry.tip}</td><td>${entry.reaction}</td>
+    return html`<tr class=${entry.stands ? '' : 'refused'}><th scope="row">${bare(entry.length)}</th>
+      <td class="figure">${entry.stands ? bare(entry.figure) : html`<s>${bare(entry.figure)}</s>`}${entry.tested ? nothing : html`<span class="untested">untested</span>`}</td>
+      <td>${bare(entry.flow)}</td><td>${bare(entry.tip)}</td><td>${bare(entry.reaction)}</td>
       <td class="words">${entry.stands ? html`<details><summary>passes ${entry.checks.length} checks</summary><ul class="plain">${entry.checks.map((/** @type {any} */ check) => html`<li>${set(check.says)}</li>`)}
           ${entry.notChecked.map((/** @type {string} */ one) => html`<li class="soft">${set(one)}</li>`)}</ul></details>`
         : html`<span class="wrong">refused</span> ${entry.refusal.length ? entry.refusal.map((/** @type {string} */ says) => html`<span class="why">${set(says)} </span>`) : failed.map((/** @type {any} */ check) => set(check.says))}`}</td></tr>`;

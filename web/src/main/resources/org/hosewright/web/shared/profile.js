@@ -47,6 +47,7 @@ class Profile extends Part {
 
   /** @param {Map<string, unknown>} changed */
   willUpdate(changed) {
+    if (changed.has('source')) this.length = '';
     if ((changed.has('source') || changed.has('version')) && this.narrow !== undefined) this.load();
   }
 
@@ -54,7 +55,7 @@ class Profile extends Part {
     this.narrow = this.clientWidth < NARROW;
     const asked = new URLSearchParams({ sheet: this.narrow ? 'phone' : 'laptop', ...(this.length && { length: this.length }) });
     try {
-      this.shown = await get(`${this.source}?${asked}`);
+      this.shown = await get(`${this.source}&${asked}`);
       this.trouble = '';
     } catch (error) {
       if (error instanceof Trouble && !error.away) this.trouble = error.message;

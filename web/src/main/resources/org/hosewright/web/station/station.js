@@ -33,7 +33,7 @@ class Station extends Part {
     const ready = lines.filter((/** @type {any} */ line) => line.wants.length === 0).length;
     return html`<p class="answer-line">${lines.length === 0 ? 'No line is written down yet.' : ready === lines.length ? `Yes: ${counted(ready, 'line')}.`
         : html`${ready === 0 ? 'Not one of' : `${capital(counted(ready, 'line').split(' ')[0])} of`} ${counted(lines.length, 'line')}.`}</p>
-      <p class="soft">Ready means: measured on a test night, with the hose's service test in date, and as long as is safe. Signatures come with the ordered pressures.</p>
+      <p class="soft">Ready means: measured on a test night, with the hose's service test in date, and as long as is safe.</p>
       <ol class="ready">${lines.map((/** @type {any} */ line) => this.line(line))}</ol>
       ${this.nights()}`;
   }
