@@ -17,6 +17,9 @@ public final class Network {
     private final List<Integer> to = new ArrayList<>();
     private final List<Law> laws = new ArrayList<>();
 
+    /** Makes an empty network. */
+    public Network() {}
+
     /** Adds a node whose head is to be found. */
     public Network free(String name) {
         return node(name, Double.NaN);

@@ -15,6 +15,9 @@ public final class NetworkSolver {
 
     private static final int STEPS = 300;
 
+    /** Makes a solver; it keeps nothing between solves. */
+    public NetworkSolver() {}
+
     /** Solves a network.
      *
      * @throws org.hosewright.hydraulics.error.InvalidInput a node is joined to no fixed head

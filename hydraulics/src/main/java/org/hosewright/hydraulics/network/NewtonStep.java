@@ -22,7 +22,6 @@ final class NewtonStep {
     private final double[] next;
     private final double[] move;
     private final double[] slope;
-    private final double[] rest;
     private final double[] right;
     private final double scale_Pa;
     private final Cholesky matrix;
@@ -38,7 +37,6 @@ final class NewtonStep {
         next = new double[links];
         move = new double[links];
         slope = new double[links];
-        rest = new double[links];
         java.util.Arrays.fill(flows, START_M3S);
         double low = Double.MAX_VALUE;
         double high = -Double.MAX_VALUE;
