@@ -58,10 +58,7 @@ final class NightWorkings {
 
     private void losses(DrillReport report, TestedLine tested) {
         Line line = line(tested, tested.chains().get(tested.chains().size() - 1));
-        Flow flow = report.night()
-                .gear()
-                .nozzles()
-                .get(tested.nozzle())
+        Flow flow = KitLines.nozzle(report.kit(), tested.nozzle())
                 .rated(tested.setting())
                 .flowAt();
         String at = " at " + shown.text(flow);
