@@ -14,7 +14,7 @@ public final class LayText {
         var shown = QuantityShown.of(lay.kit().units());
         var report = new Report();
         report.title(lay.kit().company() + ", " + lay.lay().laid().id());
-        report.list("Beyond its limit", listBroken(lay, shown));
+        report.list("Beyond its limit", listBroken(lay.limits(), shown));
         var answer = new Columns("", "");
         answer.add("pump", shown.withBand(lay.pump()));
         lay.intake().ifPresent(intake -> answer.add("intake", shown.text(intake)));
@@ -22,23 +22,23 @@ public final class LayText {
         answer.add("at the tip", shown.text(lay.state().tip()));
         answer.add("reaction", shown.text(lay.state().reaction()));
         report.table("The line", answer);
-        report.table("Limits, the most used first", limits(lay, shown));
+        report.table("Limits, the most used first", limits(lay.limits(), shown));
         report.list("Keep in mind", lay.cautions());
         report.list("Assumed", lay.assumed());
         return report.lines();
     }
 
-    private static List<String> listBroken(LayReport lay, QuantityShown shown) {
-        return lay.limits().stream()
+    static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
+        return limits.stream()
                 .filter(Limit::broken)
                 .map(limit -> limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit())
                         + " (" + limit.rule() + ")")
                 .toList();
     }
 
-    private static Columns limits(LayReport lay, QuantityShown shown) {
+    static Columns limits(List<Limit> limits, QuantityShown shown) {
         var table = new Columns("limit", "stands at", "of", "used");
-        for (Limit limit : lay.limits()) {
+        for (Limit limit : limits) {
             table.add(
                     limit.what(),
                     shown.text(limit.at()),

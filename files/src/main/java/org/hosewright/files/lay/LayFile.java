@@ -21,6 +21,7 @@ import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.quantity.Kind;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.lay.Laid;
 import org.hosewright.ledger.lay.SingleLay;
 
 /** The strict reader of a lay file. */
@@ -56,6 +57,15 @@ public final class LayFile {
     public static SingleLay readLine(String text, Kit kit, String source) {
         LayFile reader = new LayFile(YamlReader.read(text, source), kit);
         return OneLine.of(reader.lay(), source);
+    }
+
+    /** The lay of a text, made from the kit's pieces.
+     *
+     * @throws InvalidInput it holds a piece that is not solved; the message names the piece
+     */
+    public static Laid readLaid(String text, Kit kit, String source) {
+        LayDocument lay = read(text, kit, source);
+        return OneLine.is(lay) ? OneLine.of(lay, source) : Branches.of(lay, kit, source);
     }
 
     private LayDocument lay() {

@@ -54,13 +54,22 @@ final class OneLine {
                 Optional.empty(),
                 Optional.empty());
         Optional<LaidSupply> supply = lay.supply().flatMap(OneLine::supply);
-        List<String> left = lay.supply().isPresent() && supply.isEmpty()
-                ? List.of("No hydrant test is stated: nothing here says whether the supply gives this flow.")
-                : List.of();
-        return new SingleLay(laid, line.leg().rise(), supply, lay.ask(), left);
+        return new SingleLay(laid, line.leg().rise(), supply, lay.ask(), leftOut(lay));
     }
 
-    private static Optional<LaidSupply> supply(LayDocument.Supply supply) {
+    /** What is said of the supply and cannot be reckoned with, as sentences. */
+    static List<String> leftOut(LayDocument lay) {
+        return lay.supply().isPresent() && lay.supply().flatMap(OneLine::supply).isEmpty()
+                ? List.of("No hydrant test is stated: nothing here says whether the supply gives this flow.")
+                : List.of();
+    }
+
+    /** True where a lay is a discharge, hose and a nozzle, nothing else. */
+    static boolean is(LayDocument lay) {
+        return lay.lines().size() == 1 && lay.lines().get(0).leg().end() instanceof End.Tip;
+    }
+
+    static Optional<LaidSupply> supply(LayDocument.Supply supply) {
         return supply.hydrant()
                 .map(test -> new LaidSupply(
                         new HydrantCurve(test.still(), test.residual(), test.at()),

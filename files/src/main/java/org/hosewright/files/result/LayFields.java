@@ -36,7 +36,7 @@ final class LayFields {
                 .map();
     }
 
-    private static Map<String, Object> limit(Limit limit, UnitSystem units) {
+    static Map<String, Object> limit(Limit limit, UnitSystem units) {
         return new Fields(units)
                 .put("what", limit.what())
                 .put("kind", limit.kind().word())

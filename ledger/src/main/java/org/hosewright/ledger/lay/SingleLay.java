@@ -15,7 +15,8 @@ import org.hosewright.ledger.kit.HosePackage;
  * @param leftOut what was said of the lay and is not reckoned with, as sentences
  */
 public record SingleLay(
-        HosePackage laid, Optional<Length> rise, Optional<LaidSupply> supply, Ask ask, List<String> leftOut) {
+        HosePackage laid, Optional<Length> rise, Optional<LaidSupply> supply, Ask ask, List<String> leftOut)
+        implements Laid {
     public SingleLay {
         leftOut = List.copyOf(leftOut);
     }

@@ -1,0 +1,55 @@
+package org.hosewright.cli.text;
+
+import java.util.List;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.LayState.Gate;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.working.Step;
+import org.hosewright.hydraulics.working.Working;
+import org.hosewright.ledger.lay.BranchedReport;
+
+/** A lay of several tips, solved, in plain text; broken limits and the second line stand before the numbers. */
+public final class BranchedText {
+    private BranchedText() {}
+
+    public static List<String> of(BranchedReport lay) {
+        var shown = QuantityShown.of(lay.kit().units());
+        var report = new Report();
+        report.title(lay.kit().company() + ", " + lay.laid().engine());
+        report.list("Beyond its limit", LayText.listBroken(lay.limits(), shown));
+        report.list("The other line of a wye, pump untouched", lay.secondSays());
+        var pump = new Columns("", "");
+        pump.add("pump", shown.text(lay.state().pump()));
+        lay.intake().ifPresent(intake -> pump.add("intake", shown.text(intake)));
+        pump.add("flow", shown.text(lay.state().flow()));
+        report.table("The pump", pump);
+        var tips = new Columns("tip", "at the tip", "flow", "reaction");
+        for (AtTip tip : lay.state().tips()) {
+            boolean shut = tip.outlet().shut();
+            tips.add(
+                    tip.outlet().id() + (shut ? ", shut" : ""),
+                    shown.text(tip.state().tip()),
+                    shown.text(tip.state().flow()),
+                    shown.text(tip.state().reaction()));
+        }
+        report.table("The tips", tips);
+        var gates = new Columns("gate down", "by");
+        for (Gate gate : lay.state().gates()) {
+            gates.add(gate.discharge(), shown.text(gate.down()));
+        }
+        report.table("At the discharges", gates);
+        report.table("Limits, the most used first", LayText.limits(lay.limits(), shown));
+        lay.workings().forEach(working -> report.table(working.title(), steps(working)));
+        report.list("Keep in mind", lay.cautions());
+        report.list("Assumed", lay.assumed());
+        return report.lines();
+    }
+
+    private static Columns steps(Working working) {
+        var table = new Columns("", "", "");
+        for (Step step : working.steps()) {
+            table.add(step.says(), step.numbers(), step.result());
+        }
+        return table;
+    }
+}
