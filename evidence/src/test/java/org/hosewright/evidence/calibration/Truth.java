@@ -79,7 +79,7 @@ final class Truth {
     }
 
     private void fly() {
-        double aim = fog ? 75 : 50;
+        double aim = aim();
         double longest = Math.floor((MOST_PUMP - aim * 1.2) / (c * flow(aim * 1.2) * flow(aim * 1.2) / 1e4) * 2) * 50;
         double[] shares = {0.25, 0.5, 0.75, 1};
         for (double share : shares) {
@@ -111,6 +111,22 @@ final class Truth {
                             -1)
                     .closed());
         }
+    }
+
+    /** The pressure that the tip is meant for [psi]. */
+    double aim() {
+        return fog ? 75 : 50;
+    }
+
+    /** The pressure at the tip that a pump pressure leaves on a level line [psi]. */
+    double tipAt(double length, double pump) {
+        double unit = flow(1) / 100;
+        return pump / (1 + (c * length / 100 + k) * unit * unit);
+    }
+
+    /** Reaction [lbf]: of a smooth bore with its flow, of a fog tip by the trade's formula. */
+    double reaction(double tip) {
+        return fog ? 0.0505 * flow(tip) * Math.sqrt(tip) : factor * 1.57 * BORE * BORE * tip;
     }
 
     double flow(double tip) {

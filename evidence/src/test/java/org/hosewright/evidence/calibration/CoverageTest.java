@@ -1,0 +1,53 @@
+package org.hosewright.evidence.calibration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Intervals mean what they say: over nights with the truth drawn from the stated priors, 95 % intervals hold it in 95 %. */
+class CoverageTest {
+    private static final long FIRST_SEED = 20_260_512;
+
+    /** Below so many stated intervals a share says little: its own standard error would pass 1.5 %. */
+    private static final int ENOUGH = 200;
+
+    /** A reading of a clean night may be accused this often. */
+    private static final double MOST_ACCUSED = 0.02;
+
+    /** Nights whose drawn scatter is so large that they are refused or make no sense. */
+    private static final double MOST_LOST = 0.01;
+
+    @Test
+    void intervalsOfAThousandNightsHold() {
+        check(1000, 0.925, 0.975);
+    }
+
+    @Test
+    @Tag("long")
+    void intervalsOfFourThousandNightsHold() {
+        check(4000, 0.935, 0.965);
+    }
+
+    private static void check(int nights, double least, double most) {
+        Coverage coverage = new Coverage();
+        LongStream.range(FIRST_SEED, FIRST_SEED + nights)
+                .parallel()
+                .mapToObj(Truth::new)
+                .forEach(coverage::add);
+        System.out.println("first seed " + FIRST_SEED + ", nights " + coverage.nights + ", refused " + coverage.refused
+                + ", senseless " + coverage.senseless + ", accused " + coverage.accused + " of " + coverage.readings);
+        coverage.counts.forEach((what, count) -> System.out.println(what + ": " + count));
+        assertThat(coverage.nights).isEqualTo(nights);
+        assertThat(coverage.refused + coverage.senseless).isLessThan((int) (MOST_LOST * nights));
+        assertThat(coverage.accused).isLessThan((int) (MOST_ACCUSED * coverage.readings));
+        assertThat(coverage.counts.values().stream().filter(count -> count.stated >= ENOUGH))
+                .hasSizeGreaterThanOrEqualTo(7);
+        coverage.counts.forEach((what, count) -> {
+            if (count.stated >= ENOUGH) {
+                assertThat(count.share()).as(what + ": " + count).isBetween(least, most);
+            }
+        });
+    }
+}
