@@ -3,6 +3,7 @@ package org.hosewright.evidence.calibration;
 import static org.hosewright.evidence.calibration.NightWriter.row;
 
 import java.util.List;
+import org.hosewright.evidence.calibration.NightWriter.Row;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.equipment.Stretch;
@@ -17,17 +18,20 @@ final class ExampleNight {
 
     /** The night with the tip gauge at a tap. */
     static NightWriter tapped(Tap tip) {
-        return gear(tip)
-                .rows(
-                        row("1", "attack-175", 150, 0, "seven-eighths", 72, 40, 152),
-                        row("2", "attack-175", 150, 0, "seven-eighths", 90, 50, 170),
-                        row("3", "attack-175", 350, 0, "seven-eighths", 110, 40, 153),
-                        row("4", "attack-175", 350, 0, "seven-eighths", 138, 50, 171),
-                        row("5", "attack-175", 550, 8, "seven-eighths", 154, 40, 151),
-                        row("6", "attack-175", 550, 8, "seven-eighths", 189, 50, 169),
-                        row("7", "attack-175", 550, 8, "seven-eighths", 203, 50, 169),
-                        row("8", "attack-175", 750, 8, "seven-eighths", 190, 40, 153),
-                        row("9", "attack-175", 750, 8, "seven-eighths", 238, 50, 168));
+        return gear(tip).rows(rows().toArray(new Row[0]));
+    }
+
+    static List<Row> rows() {
+        return List.of(
+                row("1", "attack-175", 150, 0, "seven-eighths", 72, 40, 152),
+                row("2", "attack-175", 150, 0, "seven-eighths", 90, 50, 170),
+                row("3", "attack-175", 350, 0, "seven-eighths", 110, 40, 153),
+                row("4", "attack-175", 350, 0, "seven-eighths", 138, 50, 171),
+                row("5", "attack-175", 550, 8, "seven-eighths", 154, 40, 151),
+                row("6", "attack-175", 550, 8, "seven-eighths", 189, 50, 169),
+                row("7", "attack-175", 550, 8, "seven-eighths", 203, 50, 169),
+                row("8", "attack-175", 750, 8, "seven-eighths", 190, 40, 153),
+                row("9", "attack-175", 750, 8, "seven-eighths", 238, 50, 168));
     }
 
     static NightWriter gear(Tap tip) {
