@@ -126,7 +126,7 @@ enum Planted {
         for (int i = 0; i < rows.size(); i++) {
             boolean sameLay = rows.get(i).hose().equals(rows.get(at).hose())
                     && rows.get(i).rise() == rows.get(at).rise();
-            if (i == at || wholeLay && sameLay && !rows.get(i).shut()) {
+            if (i == at || (wholeLay && sameLay && !rows.get(i).shut())) {
                 places.add(i);
             }
         }

@@ -73,7 +73,7 @@ class PlantedFaultsTest {
                 .computeIfAbsent(planted, any -> new TreeMap<>())
                 .merge(finding.kind() + (open ? " (open)" : ""), 1, Integer::sum);
         boolean must = planted.isTellable() && strong;
-        if (!named && !open || must && !named || judged.used()) {
+        if ((!named && !open) || (must && !named) || judged.used()) {
             wrong.add(planted + (strong ? " strongly" : " weakly") + " in " + judged.reading() + ": " + finding);
         }
     }

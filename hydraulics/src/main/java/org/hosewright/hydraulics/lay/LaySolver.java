@@ -40,14 +40,25 @@ public final class LaySolver {
             Numbers.requireNotNegative("pump pressure", pump.pressure().pascals());
             return at(lay, pump.pressure(), List.of(), Map.of());
         }
+        return asked(lay, needs(lay, ask));
+    }
+
+    /** What each open line needs at the pump, by discharge. */
+    private static Map<String, Branch.Need> needs(Lay lay, Ask ask) {
         Map<String, Branch.Need> needs = new LinkedHashMap<>();
-        double pump_Pa = 0;
         for (FromDischarge line : lay.lines()) {
             if (line.leg().isOpen()) {
-                Branch.Need need = branch(line, PointLoss.NONE).need(ask);
-                needs.put(line.discharge().id(), need);
-                pump_Pa = Math.max(pump_Pa, need.start_Pa());
+                needs.put(line.discharge().id(), branch(line, PointLoss.NONE).need(ask));
             }
+        }
+        return needs;
+    }
+
+    /** The pump at the highest need, every other line gated down to its own. */
+    private static LayState asked(Lay lay, Map<String, Branch.Need> needs) {
+        double pump_Pa = 0;
+        for (Branch.Need need : needs.values()) {
+            pump_Pa = Math.max(pump_Pa, need.start_Pa());
         }
         List<Gate> gates = new ArrayList<>();
         Map<String, PointLoss> losses = new LinkedHashMap<>();
