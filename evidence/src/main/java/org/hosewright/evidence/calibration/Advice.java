@@ -90,10 +90,22 @@ final class Advice {
 
     private NextReading said(double length_m, double tip_Pa) {
         Says says = new Says(survey.night().units());
-        String text = "lay " + says.length(length_m) + " and hold " + says.pressure(tip_Pa)
+        String text = "lay " + says.length(length_m) + share(length_m, says) + " and hold " + says.pressure(tip_Pa)
                 + " at the tip: of all readings in reach it tells most about "
                 + (untold().isEmpty() ? "the pump pressure at the longest stretch" : "what the night cannot tell yet");
         return new NextReading(new Length(length_m), new Pressure(tip_Pa), text);
+    }
+
+    private double[] here() {
+        return posterior.readingsAlone().mean();
+    }
+
+    private String share(double length_m, Says says) {
+        List<Stretch> chain = longest.laid().hose();
+        Stretch last = chain.get(chain.size() - 1);
+        double last_m =
+                last.length().metres() + length_m - longest.laid().length().metres();
+        return chain.size() == 1 ? "" : " in all, " + says.length(last_m) + " of it " + last.hose() + ",";
     }
 
     private List<Integer> untold() {
@@ -110,7 +122,7 @@ final class Advice {
         Course course = new Course(
                 laid.hose(), laid.discharge(), laid.rise().orElse(new Length(0)), laid.nozzle(), laid.setting());
         boolean piping = unknowns.find(Role.PIPING, laid.discharge()).isPresent();
-        CourseForms.find(survey, posterior.cloud(), course, piping).ifPresent(forms -> {
+        CourseForms.findAt(survey, here(), course, piping).ifPresent(forms -> {
             Form needed = forms.needed(survey.tip(longest).at().pascals());
             decided.add(needed);
             forms.flow(needed.value()).ifPresent(decided::add);
@@ -153,8 +165,7 @@ final class Advice {
         Line candidate = candidate(length_m, tip_Pa);
         double[] latents = {candidate.start().get(0)};
         double[] form = new double[1 + unknowns.size()];
-        double pump_Pa =
-                candidate.shows(Channel.PUMP, unknowns, posterior.cloud().mean(), latents, form);
+        double pump_Pa = candidate.shows(Channel.PUMP, unknowns, here(), latents, form);
         return pump_Pa <= most_Pa;
     }
 
@@ -169,7 +180,7 @@ final class Advice {
         List<Line> lines = new ArrayList<>(joint.lines());
         lines.add(candidate(length_m, tip_Pa));
         Joint more = joint.with(lines);
-        Point here = more.start(posterior.cloud().mean());
+        Point here = more.start(here());
         Minimum seen = LevenbergMarquardt.at(more.blocks(), here);
         double[][] covariance = seen.information().covariance();
         Cloud now = posterior.readingsAlone();

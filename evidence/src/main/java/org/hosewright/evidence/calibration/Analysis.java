@@ -64,9 +64,7 @@ final class Analysis {
     }
 
     private Calibration without(List<Judged> judged, String why, String needs) {
-        List<Judged> none = judged.stream()
-                .map(j -> new Judged(j.reading(), j.predictedPump(), j.excess(), false, j.finding()))
-                .toList();
+        List<Judged> none = judged.stream().map(Analysis::unused).toList();
         Terms terms = new Terms(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         return new Calibration(
                 terms,
@@ -77,6 +75,15 @@ final class Analysis {
                 survey.assumed(),
                 Belief.none(survey),
                 Map.of());
+    }
+
+    private static Judged unused(Judged judged) {
+        Finding finding = judged.finding();
+        boolean none = finding.kind() == FindingKind.NONE;
+        Finding said = none
+                ? new Finding(FindingKind.NONE, List.of(), "not used, since the night as a whole makes no sense", "")
+                : finding;
+        return new Judged(judged.reading(), judged.predictedPump(), judged.excess(), false, said);
     }
 
     private Terms terms(Belief belief) {

@@ -3,6 +3,7 @@ package org.hosewright.evidence.calibration;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.hosewright.evidence.joint.Posterior;
 import org.hosewright.evidence.joint.Role;
 import org.hosewright.evidence.joint.Survey;
@@ -42,29 +43,27 @@ public final class Belief {
 
     /** True pump pressure, at a gauge before the piping, that puts a true total pressure on the tip. */
     public Optional<Known<Pressure>> neededPump(Course line, Pressure tip) {
-        return forms(line, true).map(forms -> forms.needed(tip.pascals())).flatMap(form -> told(form, Pressure::new));
+        return told(line, true, forms -> Optional.of(forms.needed(tip.pascals())), Pressure::new);
     }
 
     /** The same at a gauge at the discharge, which does not see the loss of the piping. */
     public Optional<Known<Pressure>> neededAtDischarge(Course line, Pressure tip) {
-        return forms(line, false).map(forms -> forms.needed(tip.pascals())).flatMap(form -> told(form, Pressure::new));
+        return told(line, false, forms -> Optional.of(forms.needed(tip.pascals())), Pressure::new);
     }
 
     /** Flow that a true pump pressure, at a gauge before the piping, delivers. */
     public Optional<Known<Flow>> delivered(Course line, Pressure pump) {
-        return forms(line, true).flatMap(forms -> forms.flow(pump.pascals())).flatMap(form -> told(form, Flow::new));
+        return told(line, true, forms -> forms.flow(pump.pascals()), Flow::new);
     }
 
     /** Total pressure at the tip that a true pump pressure leaves. */
     public Optional<Known<Pressure>> tip(Course line, Pressure pump) {
-        return forms(line, true).flatMap(forms -> forms.tip(pump.pascals())).flatMap(form -> told(form, Pressure::new));
+        return told(line, true, forms -> forms.tip(pump.pascals()), Pressure::new);
     }
 
     /** Reaction on the crew at a true pump pressure. */
     public Optional<Known<Force>> reaction(Course line, Pressure pump) {
-        return forms(line, true)
-                .flatMap(forms -> forms.reaction(pump.pascals()))
-                .flatMap(form -> told(form, Force::new));
+        return told(line, true, forms -> forms.reaction(pump.pascals()), Force::new);
     }
 
     /** Loss of a hose. */
@@ -134,8 +133,22 @@ public final class Belief {
                 .findFirst();
     }
 
-    private Optional<CourseForms> forms(Course line, boolean piping) {
-        return posterior.flatMap(found -> CourseForms.find(survey, found.cloud(), line, piping));
+    /** An answer about a line: told where it is determined at the most likely point, given at the middle of the belief. */
+    private <Q extends Quantity> Optional<Known<Q>> told(
+            Course line, boolean piping, Function<CourseForms, Optional<Form>> question, DoubleFunction<Q> make) {
+        if (posterior.isEmpty()) {
+            return Optional.empty();
+        }
+        Posterior found = posterior.get();
+        boolean told = CourseForms.findAt(survey, found.readingsAlone().mean(), line, piping)
+                .flatMap(question)
+                .filter(form -> form.isTold(found, unknowns))
+                .isPresent();
+        return told
+                ? CourseForms.find(survey, found.cloud(), line, piping)
+                        .flatMap(question)
+                        .map(form -> known(form, found, make))
+                : Optional.empty();
     }
 
     private <Q extends Quantity> Optional<Known<Q>> told(Role role, String id, DoubleFunction<Q> make) {

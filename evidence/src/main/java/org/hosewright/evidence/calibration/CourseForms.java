@@ -6,12 +6,11 @@ import org.hosewright.evidence.joint.Cloud;
 import org.hosewright.evidence.joint.Role;
 import org.hosewright.evidence.joint.Survey;
 import org.hosewright.evidence.joint.TipPrior;
-import org.hosewright.evidence.joint.Unknown;
-import org.hosewright.evidence.joint.Unknowns;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.equipment.Tip;
 import org.hosewright.hydraulics.quantity.Constants;
+import org.hosewright.hydraulics.quantity.Length;
 
 /** The hydraulics of one line at the middle of a belief, with every slope: loss = X q^2, q^2 = F T, F = (f K)^2. */
 final class CourseForms {
@@ -23,48 +22,48 @@ final class CourseForms {
     private final double[] resistanceSlopes;
     private final double conductance;
 
-    private CourseForms(
-            Unknowns unknowns, Tip tip, OptionalInt factor, TipPrior prior, double f, double head_Pa, Sum resistance) {
+    private CourseForms(Tip tip, OptionalInt factor, TipPrior prior, Length rise, Sum resistance) {
+        double f = factor.isPresent() ? resistance.value(factor.getAsInt()) : prior.centre();
         this.tip = tip.flowing(f);
         this.factor = factor;
         this.factorDeviation =
-                factor.isPresent() ? unknowns.get(factor.getAsInt()).deviation() : prior.deviation();
-        this.head_Pa = head_Pa;
-        this.resistance = resistance.value;
-        this.resistanceSlopes = resistance.slopes;
+                factor.isPresent() ? resistance.unknown(factor.getAsInt()).deviation() : prior.deviation();
+        this.head_Pa = Constants.WATER_PA_PER_M * rise.metres();
+        this.resistance = resistance.total();
+        this.resistanceSlopes = resistance.slopes();
         this.conductance = f * f * prior.rate() * prior.rate();
     }
 
-    /** The forms of a line; absent where it has hose, piping or a tip that the night did not meet.
+    /** The forms of a line at the middle of a belief; absent where it has hose, piping or a tip that the night did not meet.
+     *
+     * <p>A loss whose logarithm is uncertain is on average larger than in the middle; that is reckoned in, together with what
+     * the tip's factor makes of it.
      *
      * @param piping whether the loss of the piping counts
      */
     static Optional<CourseForms> find(Survey survey, Cloud cloud, Course line, boolean piping) {
-        Unknowns unknowns = survey.joint().unknowns();
+        return find(survey, line, piping, new Sum(survey.joint().unknowns(), cloud.mean(), Optional.of(cloud)));
+    }
+
+    /** The same at a point, with no regard to how uncertain it is. */
+    static Optional<CourseForms> findAt(Survey survey, double[] point, Course line, boolean piping) {
+        return find(survey, line, piping, new Sum(survey.joint().unknowns(), point, Optional.empty()));
+    }
+
+    private static Optional<CourseForms> find(Survey survey, Course line, boolean piping, Sum resistance) {
         Nozzle nozzle = survey.night().gear().nozzles().get(line.nozzle());
         if (nozzle == null || TipPrior.isBlind(nozzle.rated(line.setting()))) {
             return Optional.empty();
         }
-        Sum resistance = new Sum(unknowns.size());
+        OptionalInt factor = survey.joint().unknowns().find(Role.NOZZLE, Survey.tipId(nozzle, line.setting()));
+        boolean known = true;
         for (Stretch part : line.hose()) {
-            if (!resistance.add(
-                    unknowns, cloud, Role.HOSE, part.hose(), part.length().metres())) {
-                return Optional.empty();
-            }
+            known &= resistance.add(Role.HOSE, part.hose(), part.length().metres(), factor);
         }
-        if (piping && !resistance.add(unknowns, cloud, Role.PIPING, line.discharge(), 1)) {
-            return Optional.empty();
-        }
+        known &= !piping || resistance.add(Role.PIPING, line.discharge(), 1, factor);
         Tip tip = nozzle.rated(line.setting());
         TipPrior prior = TipPrior.of(tip, survey.night().gear().gauged().contains(line.nozzle()));
-        OptionalInt factor = unknowns.find(Role.NOZZLE, Survey.tipId(nozzle, line.setting()));
-        double f = factor.isPresent() ? value(unknowns, cloud, factor.getAsInt()) : prior.centre();
-        double head_Pa = Constants.WATER_PA_PER_M * line.rise().metres();
-        return Optional.of(new CourseForms(unknowns, tip, factor, prior, f, head_Pa, resistance));
-    }
-
-    private static double value(Unknowns unknowns, Cloud cloud, int place) {
-        return unknowns.get(place).value(cloud.mean(place));
+        return known ? Optional.of(new CourseForms(tip, factor, prior, line.rise(), resistance)) : Optional.empty();
     }
 
     /** Pump pressure for a pressure at the tip. */
@@ -117,27 +116,5 @@ final class CourseForms {
             return new Form(value, slopes, 0);
         }
         return new Form(value, slopes, own * own);
-    }
-
-    /** A sum of unknowns with its slopes. */
-    private static final class Sum {
-        private double value;
-        private final double[] slopes;
-
-        Sum(int unknowns) {
-            slopes = new double[unknowns];
-        }
-
-        boolean add(Unknowns unknowns, Cloud cloud, Role role, String id, double weight) {
-            OptionalInt place = unknowns.find(role, id);
-            if (place.isEmpty()) {
-                return false;
-            }
-            Unknown unknown = unknowns.get(place.getAsInt());
-            double u = cloud.mean(place.getAsInt());
-            value += weight * unknown.value(u);
-            slopes[place.getAsInt()] += weight * unknown.slope(u);
-            return true;
-        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hosewright.evidence.fault.Cause;
 import org.hosewright.evidence.fault.Inquiry;
+import org.hosewright.evidence.fault.Inquiry.Foretold;
 import org.hosewright.evidence.fault.Suspicion;
 import org.hosewright.evidence.joint.Channel;
 import org.hosewright.evidence.joint.Line;
@@ -14,6 +15,9 @@ import org.hosewright.evidence.night.Ruling;
 
 /** The sentences about one reading. */
 final class Findings {
+    /** A pump pressure foretold no better than this share of itself judges nothing. */
+    private static final double VAGUE = 0.1;
+
     private final Says says;
     private final Reading reading;
     private final Line line;
@@ -39,14 +43,18 @@ final class Findings {
         return new Finding(kind, open, expected(cause) + ": " + kindText(kind), check(kind));
     }
 
-    /** The finding of a reading that goes with the others. */
-    Finding agreeing(Survey survey, int place) {
-        boolean tells = survey.joint().lines().get(place).spare() > 0;
-        return new Finding(
-                FindingKind.NONE,
-                List.of(),
-                tells ? "goes with the other readings" : "nothing read beside it that could contradict it",
-                "");
+    /** The finding of a reading that nothing speaks against. */
+    Finding agreeing() {
+        if (line.spare() < 1) {
+            return none("nothing read beside it that could contradict it");
+        }
+        Foretold pump = inquiry.foretell(Channel.PUMP);
+        boolean vague = pump.deviation() > VAGUE * pump.value();
+        return none(vague ? "too little else was read to say whether it is right" : "goes with the other readings");
+    }
+
+    private static Finding none(String says) {
+        return new Finding(FindingKind.NONE, List.of(), says, "");
     }
 
     /** A finding with a pair of readings that cannot both be steady.

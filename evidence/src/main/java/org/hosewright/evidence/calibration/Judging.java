@@ -63,7 +63,7 @@ final class Judging {
         Findings findings = new Findings(survey, reading, inquiry);
         Optional<Suspicion> suspicion = hearing.findSuspicion(place);
         Optional<Ruling> ruling = Optional.ofNullable(survey.night().rulings().get(reading.id()));
-        Finding finding = suspicion.map(findings::of).orElseGet(() -> findings.agreeing(survey, place));
+        Finding finding = suspicion.map(findings::of).orElseGet(findings::agreeing);
         Optional<Pairs.Pair> pair = pairs.find(place);
         if (pair.isPresent()) {
             boolean other = hearing.findSuspicion(pair.get().other(place)).isPresent();

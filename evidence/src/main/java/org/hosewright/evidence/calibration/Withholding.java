@@ -19,6 +19,9 @@ final class Withholding {
     /** Two unknowns that go together this closely in what the readings leave open are named together. */
     private static final double TOGETHER = 0.6;
 
+    /** A hose and its piping always go together somewhat; this closely only where the lengths are alike. */
+    private static final double ONE = 0.95;
+
     private final Survey survey;
     private final Unknowns unknowns;
     private final Posterior posterior;
@@ -73,6 +76,9 @@ final class Withholding {
             return new Withheld(
                     what, "it rests on the flow, and the side tap's inside diameter is not known", TapWords.NEEDS);
         }
+        if (posterior.fit().joint().lines().stream().noneMatch(line -> line.spare() > 0)) {
+            return new Withheld(what, "no needle told the flow beside the pressures", "a flow meter in the line");
+        }
         return findTwin(place, what).orElseGet(() -> alone(place, what));
     }
 
@@ -80,14 +86,14 @@ final class Withholding {
     private Optional<Withheld> findTwin(int place, String what) {
         Unknown unknown = unknowns.get(place);
         Role other = unknown.role() == Role.HOSE ? Role.PIPING : Role.HOSE;
-        Optional<String> partner = findPartner(place, other);
+        Optional<String> partner = findPartner(place, other, ONE);
         if (partner.isPresent()) {
             String why = "the lengths flown are too alike to tell it from "
                     + (other == Role.HOSE ? "" : "the piping of ") + partner.get()
                     + ": only their sum is known, and the pump pressure for the lengths flown stands";
             return Optional.of(new Withheld(what, why, "a reading on a line at least twice as long, or half as long"));
         }
-        Optional<String> hose = findPartner(place, Role.HOSE);
+        Optional<String> hose = findPartner(place, Role.HOSE, TOGETHER);
         if (hose.isPresent()) {
             String why = "it was always flown with " + hose.get() + " in like shares: only their sum is known";
             return Optional.of(new Withheld(what, why, "a reading with another share of the two"));
@@ -96,23 +102,23 @@ final class Withholding {
     }
 
     private Withheld alone(int place, String what) {
-        if (findPartner(place, Role.OFFSET).isPresent()) {
+        if (findPartner(place, Role.OFFSET, TOGETHER).isPresent()) {
             String why = "the flows are too alike to tell it from the fixed errors of the gauges";
             return new Withheld(
                     what, why, "a reading at a clearly different flow, or the gauges side by side on one fitting");
         }
-        if (findPartner(place, Role.NOZZLE).isPresent()) {
+        if (findPartner(place, Role.NOZZLE, TOGETHER).isPresent()) {
             return new Withheld(what, "it rests on the flow, and nothing fixes the flow's scale", ScaleWords.ANCHOR);
         }
         return new Withheld(
                 what, "too few readings, or too much scatter between them", "more readings at lengths far apart");
     }
 
-    private Optional<String> findPartner(int place, Role role) {
+    private Optional<String> findPartner(int place, Role role, double closely) {
         Cloud alone = posterior.readingsAlone();
         for (int other : unknowns.listOf(role)) {
             double shared = alone.covariance(place, other) / (alone.deviation(place) * alone.deviation(other));
-            if (other != place && Math.abs(shared) > TOGETHER) {
+            if (other != place && Math.abs(shared) > closely) {
                 return Optional.of(unknowns.get(other).id());
             }
         }

@@ -23,6 +23,7 @@ public final class Inquiry {
     private final Fit others;
     private final double excess;
     private final int spare;
+    private final Map<Channel, Foretold> foretold = new EnumMap<>(Channel.class);
 
     /** Asks.
      *
@@ -118,6 +119,10 @@ public final class Inquiry {
 
     /** What a needle of the group's only reading should have shown, by the others and its own other needles. */
     public Foretold foretell(Channel channel) {
+        return foretold.computeIfAbsent(channel, this::reckon);
+    }
+
+    private Foretold reckon(Channel channel) {
         Line line = group.get(0);
         List<Line> lines = new ArrayList<>(joint.lines());
         lines.set(0, line.without(channel));

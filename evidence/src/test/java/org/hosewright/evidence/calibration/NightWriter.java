@@ -69,6 +69,11 @@ final class NightWriter {
         return this;
     }
 
+    NightWriter ungauged(String nozzle) {
+        gauged.remove(nozzle);
+        return this;
+    }
+
     NightWriter gauge(String id, double range, double share, Tap tap) {
         instruments.put(
                 id,
@@ -132,6 +137,10 @@ final class NightWriter {
 
         Row with(ReadWith other) {
             return new Row(id, discharge, hose, rise, nozzle, setting, shut, lay, pump, tip, flow, other);
+        }
+
+        Row hose(List<Stretch> other) {
+            return new Row(id, discharge, other, rise, nozzle, setting, shut, lay, pump, tip, flow, with);
         }
 
         Row pump(double other) {
