@@ -35,7 +35,7 @@ final class Ideal {
     /** A reading on attack hose alone. */
     static Row attack(String id, double length, double tip) {
         double pump = pump(length, 0, PIPING_K, tip);
-        return row(id, "attack-175", length, 0, "seven-eighths", pump, tip, Math.round(METER * flow(tip)));
+        return row(id, "attack-175", length, 0, "seven-eighths", pump, tip, (double) Math.round(METER * flow(tip)));
     }
 
     /** A reading on leader hose with attack hose behind it. */
