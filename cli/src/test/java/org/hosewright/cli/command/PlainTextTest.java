@@ -45,11 +45,12 @@ final class PlainTextTest {
     }
 
     @Test
-    void branchedLayRefused() {
+    void safety05OtherLineOfAWyeBeforeTheNumbers() {
         var ran = Ran.of("lay", example("garden-court.two-lines.lay.yaml"), "--kit", example("garden-court.kit.yaml"));
-        assertThat(ran.status()).isEqualTo(Exit.REFUSED.status());
-        assertThat(ran.err()).contains("a wye in the lay").contains("one line");
-        assertThat(ran.out()).isEmpty();
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out().indexOf("If b shuts with the pump left at 145 psi: a gets 180 gpm at 63 psi"))
+                .isBetween(0, ran.out().indexOf("The pump"));
+        assertThat(ran.out()).contains("reaction 76 lbf, above the company's figure for a crew of 2");
     }
 
     private static String example(String name) {
