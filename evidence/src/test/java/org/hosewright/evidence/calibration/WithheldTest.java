@@ -138,7 +138,7 @@ class WithheldTest {
                         length,
                         0,
                         "auto-100",
-                        Math.round(pump),
+                        (double) Math.round(pump),
                         100,
                         metered ? 100 * hundred : -1));
             }
