@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.FileChooser;
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
@@ -211,6 +212,27 @@ final class EveningTest {
         }
         page.locator("table.deliveries").first().getByRole(AriaRole.LINK).last().click();
         assertThat(page.locator("#needed-750-ft li").first()).isVisible();
+    }
+
+    @Test
+    void lineDrawnLongerByButtonAndByHandHolds() {
+        page.navigate(station.at("/drill"));
+        Locator drawing = page.getByRole(AriaRole.IMG);
+        assertThat(drawing).hasAttribute("aria-label", Pattern.compile("550 ft, 8 ft up: 18\\d psi at the pump"));
+        button("one section more").click();
+        assertThat(drawing).hasAttribute("aria-label", Pattern.compile("600 ft, level: (19|20)\\d psi at the pump"));
+        var box = page.locator("hw-profile circle.mk-tip, hw-profile circle")
+                .last()
+                .boundingBox();
+        double x = box.x + box.width / 2;
+        double y = box.y + box.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        page.mouse().move(x - 100, y, new Mouse.MoveOptions().setSteps(5));
+        page.mouse().up();
+        assertThat(drawing).hasAttribute("aria-label", Pattern.compile("(450|500) ft, level: 1\\d\\d psi at the pump"));
+        page.mouse().move(x - 300, y - 50);
+        assertThat(page.locator(".mk-touched")).containsText(Pattern.compile("psi ± \\d+ at \\d+ ft"));
     }
 
     private Locator button(String name) {

@@ -14,6 +14,7 @@ import '../shared/profile.js';
 /** @typedef {{ id: string, name: string, date: string, rows: number, acceptedInto?: number }} Summary */
 
 class Drill extends Part {
+  /** @override */
   static properties = {
     nights: { state: true }, night: { state: true }, report: { state: true }, trouble: { state: true },
     working: { state: true }, starting: { state: true }, noKit: { state: true }, printing: { state: true }, line: { state: true },
@@ -35,6 +36,7 @@ class Drill extends Part {
     this.printing = false;
   }
 
+  /** @override */
   async connectedCallback() {
     super.connectedCallback();
     this.noKit = (await company) === null;
@@ -78,6 +80,7 @@ class Drill extends Part {
     }
   }
 
+  /** @override */
   render() {
     if (this.noKit) {
       return html`<div class="empty"><p>A night needs a kit first: the hose, the nozzle and the gauges it is flown with.</p>

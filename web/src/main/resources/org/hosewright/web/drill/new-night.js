@@ -7,6 +7,7 @@ import { whoField } from '../shared/who.js';
 import { fresh } from './columns.js';
 
 class NewNight extends Part {
+  /** @override */
   static properties = { first: { type: Boolean, attribute: false }, file: { state: true }, trouble: { state: true } };
 
   constructor() {
@@ -17,6 +18,7 @@ class NewNight extends Part {
     this.trouble = '';
   }
 
+  /** @override */
   render() {
     return html`<form @submit=${(/** @type {Event} */ event) => this.start(event)}>
       <h2>A new night</h2>

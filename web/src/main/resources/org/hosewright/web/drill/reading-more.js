@@ -8,6 +8,7 @@ import { TYPED, base, head, unit } from './columns.js';
 import { untouched } from './row.js';
 
 class ReadingMore extends Part {
+  /** @override */
   static properties = {
     night: { attribute: false }, row: { attribute: false }, judged: { attribute: false },
     aside: { type: Boolean, attribute: false }, open: { type: Boolean, attribute: false }, asking: { state: true },
@@ -31,6 +32,7 @@ class ReadingMore extends Part {
     return this.row.cells.reading ?? '';
   }
 
+  /** @override */
   render() {
     return html`${this.row.theirs ? this.both() : nothing} ${this.finding()} ${this.ruling()} ${this.asking ? this.reason() : this.actions()}
       ${this.open ? this.others() : nothing}`;
@@ -61,7 +63,7 @@ class ReadingMore extends Part {
         ? html`<button @click=${() => this.ask('use')}>Use reading ${this.name}</button>`
         : html`<button @click=${() => this.ask('set aside')}>Set aside reading ${this.name}</button>`}
       ${this.row.ruling ? html`<button @click=${() => this.rule('as judged', 'ruling taken back')}>Take the ruling back</button>` : nothing}
-      ${this.open ? html`<button @click=${() => this.remove()}>Remove reading ${this.name}</button>` : nothing}
+      ${this.open ? html`<button @click=${() => this.takeOut()}>Remove reading ${this.name}</button>` : nothing}
     </p>`;
   }
 
@@ -109,7 +111,7 @@ class ReadingMore extends Part {
     return { do: 'rule', row: this.row.id, version: this.row.version, verdict, reason };
   }
 
-  async remove() {
+  async takeOut() {
     const { id, version } = this.row;
     const name = this.name;
     try {

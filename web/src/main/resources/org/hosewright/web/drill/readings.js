@@ -11,6 +11,7 @@ import './reading-more.js';
 /** @typedef {import('./night.js').Night} Night */
 
 class Readings extends Part {
+  /** @override */
   static properties = { night: { attribute: false }, judged: { attribute: false }, open: { state: true } };
 
   constructor() {
@@ -26,7 +27,7 @@ class Readings extends Part {
     this.redraw = () => this.requestUpdate();
   }
 
-  /** @param {Map<string, unknown>} changed */
+  /** @override @param {Map<string, unknown>} changed */
   willUpdate(changed) {
     if (!changed.has('night')) return;
     /** @type {Night | undefined} */ (changed.get('night'))?.removeEventListener('changed', this.redraw);
@@ -37,6 +38,7 @@ class Readings extends Part {
     return TYPED.map((name) => find(this.night.columns, name)).filter((column) => column !== undefined);
   }
 
+  /** @override */
   render() {
     const columns = this.columns;
     return html`<table class="readings">

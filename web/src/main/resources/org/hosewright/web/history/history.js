@@ -5,6 +5,7 @@ import { Part, busy, company } from '../shared/page.js';
 import { capital } from '../shared/text.js';
 
 class History extends Part {
+  /** @override */
   static properties = { entries: { state: true }, trouble: { state: true } };
 
   constructor() {
@@ -14,6 +15,7 @@ class History extends Part {
     this.trouble = '';
   }
 
+  /** @override */
   async connectedCallback() {
     super.connectedCallback();
     try {
@@ -24,6 +26,7 @@ class History extends Part {
     }
   }
 
+  /** @override */
   render() {
     if (this.trouble) return html`<p class="wrong">${this.trouble}</p>`;
     if (!this.entries) return busy('Opening the record');

@@ -9,6 +9,7 @@ import { edit } from './edit.js';
 /** @typedef {{ path: string[], value?: string }} Edit */
 
 class Entry extends Part {
+  /** @override */
   static properties = {
     kit: { attribute: false }, path: { attribute: false }, fresh: { type: Boolean, attribute: false }, fieldsOf: { attribute: false },
     one: { attribute: false }, typed: { state: true }, trouble: { state: true }, adding: { state: true },
@@ -27,7 +28,7 @@ class Entry extends Part {
     /** @type {Record<string, string>} what was typed, by dotted path */
     this.typed = {};
     this.trouble = '';
-    this.id = '';
+
   }
 
   /** The entry with what was typed. */
@@ -37,6 +38,7 @@ class Entry extends Part {
     return entry;
   }
 
+  /** @override */
   render() {
     const entry = this.entry;
     return html`<form class="entry" @submit=${(/** @type {Event} */ event) => this.save(event)}>
@@ -49,7 +51,7 @@ class Entry extends Part {
       ${this.trouble ? html`<p class="wrong" role="alert">${this.trouble}</p>` : nothing}
       <p class="row"><button class="go">${this.fresh ? `Add this ${this.one}` : 'Save the changes'}</button>
         <button type="button" @click=${() => this.dispatchEvent(new Event('left'))}>${Object.keys(this.typed).length ? 'Leave it as it was' : 'Close'}</button>
-        ${this.fresh || this.path.length < 2 ? nothing : html`<button type="button" @click=${() => this.remove()}>Remove ${this.path[1]}</button>`}</p>
+        ${this.fresh || this.path.length < 2 ? nothing : html`<button type="button" @click=${() => this.takeOut()}>Remove ${this.path[1]}</button>`}</p>
     </form>`;
   }
 
@@ -105,7 +107,7 @@ class Entry extends Part {
     await this.send(this.edits(), this.fresh ? `${this.name} added.` : `${this.path[1] ?? 'The company'} changed.`);
   }
 
-  async remove() {
+  async takeOut() {
     await this.send([{ path: this.path }], `${this.path[1]} removed.`);
   }
 

@@ -13,6 +13,7 @@ import './entry.js';
 /** @typedef {import('./kinds.js').Kind} Kind */
 
 class Kit extends Part {
+  /** @override */
   static properties = { kit: { state: true }, none: { state: true }, open: { state: true }, trouble: { state: true }, draft: { state: true } };
 
   constructor() {
@@ -27,6 +28,7 @@ class Kit extends Part {
     this.draft = null;
   }
 
+  /** @override */
   async connectedCallback() {
     super.connectedCallback();
     document.addEventListener('hosewright-kit', (event) => {
@@ -42,6 +44,7 @@ class Kit extends Part {
     }
   }
 
+  /** @override */
   render() {
     if (this.none) return this.first();
     if (!this.kit) return this.trouble ? html`<p class="wrong">${this.trouble}</p>` : busy('Opening the kit');
@@ -59,6 +62,7 @@ class Kit extends Part {
     const hoses = Object.values(entries.hoses ?? {});
     const tested = hoses.filter((/** @type {any} */ hose) => String(hose.basis).startsWith('test')).length;
     const outlets = Object.values(entries.engines ?? {}).flatMap((/** @type {any} */ engine) => Object.keys(engine.discharges ?? {})).length;
+    if (KINDS.every((kind) => !entries[kind.key])) return 'Only the name yet. Begin with a hose, a nozzle and a gauge; then the engine and its lines.';
     const count = (/** @type {string} */ key, /** @type {string} */ one) => counted(Object.keys(entries[key] ?? {}).length, one);
     return capital(`${counted(hoses.length, 'hose')}, ${tested === 0 ? 'none measured yet' : `${counted(tested, 'hose').split(' ')[0]} measured`}; ${count('nozzles', 'nozzle')};
       ${count('engines', 'engine')} with ${counted(outlets, 'discharge')}; ${count('instruments', 'instrument')}; ${count('packages', 'package')}.`);

@@ -13,6 +13,7 @@ const SHEETS = [
 ];
 
 class PapersPage extends Part {
+  /** @override */
   static properties = { preview: { state: true }, trouble: { state: true }, none: { state: true }, drawing: { state: true }, round: { state: true } };
 
   constructor() {
@@ -27,6 +28,7 @@ class PapersPage extends Part {
     this.round = 'nearest';
   }
 
+  /** @override */
   async connectedCallback() {
     super.connectedCallback();
     this.none = (await company) === null;
@@ -42,6 +44,7 @@ class PapersPage extends Part {
     }
   }
 
+  /** @override */
   render() {
     if (this.none) return html`<div class="empty"><p>There is no kit yet, so there is nothing to print.</p><p><a href="/kit">Write or import the kit</a></p></div>`;
     if (this.trouble) return html`<p class="wrong" role="alert">${this.trouble}</p>`;

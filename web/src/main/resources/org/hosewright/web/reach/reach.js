@@ -10,6 +10,7 @@ import './rise.js';
 const NARROW = 560;
 
 class Reach extends Part {
+  /** @override */
   static properties = { report: { state: true }, trouble: { state: true }, none: { state: true }, working: { state: true } };
 
   constructor() {
@@ -23,6 +24,7 @@ class Reach extends Part {
     this.ceiling = '';
   }
 
+  /** @override */
   async connectedCallback() {
     super.connectedCallback();
     const found = await company;
@@ -43,6 +45,7 @@ class Reach extends Part {
     this.working = false;
   }
 
+  /** @override */
   render() {
     if (this.none) return html`<div class="empty"><p>There is no kit yet, so there is no line to stretch.</p><p><a href="/kit">Write or import the kit</a></p></div>`;
     return html`${this.question()}

@@ -3,6 +3,7 @@ import { html } from 'lit';
 import { Part } from '../shared/page.js';
 
 class Rise extends Part {
+  /** @override */
   static properties = { us: { type: Boolean, attribute: false }, way: { state: true } };
 
   constructor() {
@@ -13,6 +14,7 @@ class Rise extends Part {
     this.height = '';
   }
 
+  /** @override */
   render() {
     return html`<fieldset class="rise"><legend>The nozzle is</legend>
       <div class="ways">${/** @type {const} */ (['level', 'up', 'down']).map((way) => html`<label><input type="radio" name="way" value=${way} ?checked=${this.way === way}

@@ -6,6 +6,7 @@ import { get } from './api.js';
 
 /** A page, or a part of one, drawn into the document itself. */
 export class Part extends LitElement {
+  /** @override */
   createRenderRoot() {
     return this;
   }

@@ -15,6 +15,7 @@ const NARROW = 560;
 const NEAR_END = 32;
 
 class Profile extends Part {
+  /** @override */
   static properties = { source: { attribute: false }, version: { attribute: false }, shown: { state: true }, at: { state: true }, pull: { state: true } };
 
   constructor() {
@@ -32,6 +33,7 @@ class Profile extends Part {
     this.trouble = '';
   }
 
+  /** @override */
   connectedCallback() {
     super.connectedCallback();
     this.watch = new ResizeObserver(() => {
@@ -40,12 +42,13 @@ class Profile extends Part {
     this.watch.observe(this);
   }
 
+  /** @override */
   disconnectedCallback() {
     super.disconnectedCallback();
     this.watch?.disconnect();
   }
 
-  /** @param {Map<string, unknown>} changed */
+  /** @override @param {Map<string, unknown>} changed */
   willUpdate(changed) {
     if (changed.has('source')) this.length = '';
     if ((changed.has('source') || changed.has('version')) && this.narrow !== undefined) this.load();
@@ -65,6 +68,7 @@ class Profile extends Part {
     this.requestUpdate();
   }
 
+  /** @override */
   render() {
     const shown = this.shown;
     if (this.trouble) return html`<p class="soft">${this.trouble}</p>`;

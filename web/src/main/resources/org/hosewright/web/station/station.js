@@ -5,6 +5,7 @@ import { Part, busy } from '../shared/page.js';
 import { capital, counted, set, day } from '../shared/text.js';
 
 class Station extends Part {
+  /** @override */
   static properties = { found: { state: true }, trouble: { state: true }, none: { state: true } };
 
   constructor() {
@@ -15,6 +16,7 @@ class Station extends Part {
     this.none = false;
   }
 
+  /** @override */
   async connectedCallback() {
     super.connectedCallback();
     try {
@@ -25,6 +27,7 @@ class Station extends Part {
     }
   }
 
+  /** @override */
   render() {
     if (this.none) return this.first();
     if (this.trouble) return html`<p class="wrong">${this.trouble}</p>`;
