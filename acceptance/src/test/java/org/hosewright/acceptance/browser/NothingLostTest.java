@@ -68,6 +68,7 @@ final class NothingLostTest {
         page.navigate(station.at("/drill"));
         assertThat(cell("pump", 10)).hasValue("186");
         assertThat(cell("tip", 10)).hasValue("40");
+        assertThat(page.getByText("ten readings")).isVisible();
         assertThat(page.locator("[data-state=saved]")).isVisible();
         assertThat(row(9)).containsEntry("pump [psi]", "186");
     }

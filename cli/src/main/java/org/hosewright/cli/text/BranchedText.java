@@ -18,11 +18,25 @@ public final class BranchedText {
         report.title(lay.kit().company() + ", " + lay.laid().engine());
         report.list("Beyond its limit", LayText.listBroken(lay.limits(), shown));
         report.list("The other line of a wye, pump untouched", lay.secondSays());
+        report.table("The pump", pump(lay, shown));
+        report.table("The tips", tips(lay, shown));
+        report.table("At the discharges", gates(lay, shown));
+        report.table("Limits, the most used first", LayText.limits(lay.limits(), shown));
+        lay.workings().forEach(working -> report.table(working.title(), steps(working)));
+        report.list("Keep in mind", lay.cautions());
+        report.list("Assumed", lay.assumed());
+        return report.lines();
+    }
+
+    private static Columns pump(BranchedReport lay, QuantityShown shown) {
         var pump = new Columns("", "");
         pump.add("pump", shown.text(lay.state().pump()));
         lay.intake().ifPresent(intake -> pump.add("intake", shown.text(intake)));
         pump.add("flow", shown.text(lay.state().flow()));
-        report.table("The pump", pump);
+        return pump;
+    }
+
+    private static Columns tips(BranchedReport lay, QuantityShown shown) {
         var tips = new Columns("tip", "at the tip", "flow", "reaction");
         for (AtTip tip : lay.state().tips()) {
             boolean shut = tip.outlet().shut();
@@ -32,17 +46,15 @@ public final class BranchedText {
                     shown.text(tip.state().flow()),
                     shown.text(tip.state().reaction()));
         }
-        report.table("The tips", tips);
+        return tips;
+    }
+
+    private static Columns gates(BranchedReport lay, QuantityShown shown) {
         var gates = new Columns("gate down", "by");
         for (Gate gate : lay.state().gates()) {
             gates.add(gate.discharge(), shown.text(gate.down()));
         }
-        report.table("At the discharges", gates);
-        report.table("Limits, the most used first", LayText.limits(lay.limits(), shown));
-        lay.workings().forEach(working -> report.table(working.title(), steps(working)));
-        report.list("Keep in mind", lay.cautions());
-        report.list("Assumed", lay.assumed());
-        return report.lines();
+        return gates;
     }
 
     private static Columns steps(Working working) {

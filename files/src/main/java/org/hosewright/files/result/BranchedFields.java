@@ -20,10 +20,6 @@ final class BranchedFields {
     }
 
     Map<String, Object> map() {
-        Fields pump = new Fields(units)
-                .put("pressure", report.state().pump())
-                .put("flow", report.state().flow());
-        report.intake().ifPresent(intake -> pump.put("intake", intake));
         List<String> shut = report.state().tips().stream()
                 .filter(tip -> tip.outlet().shut())
                 .map(tip -> tip.outlet().id())
@@ -33,7 +29,7 @@ final class BranchedFields {
                 .putAll(
                         "secondLine",
                         report.secondLines().stream().map(this::second).toList())
-                .put("pump", pump.map())
+                .put("pump", pump())
                 .putAll("tips", tips(report.state().open()))
                 .put("shut", shut)
                 .putAll("gates", report.state().gates().stream().map(this::gate).toList())
@@ -46,6 +42,14 @@ final class BranchedFields {
                 .put("cautions", cautions())
                 .put("assumed", report.assumed())
                 .map();
+    }
+
+    private Map<String, Object> pump() {
+        Fields pump = new Fields(units)
+                .put("pressure", report.state().pump())
+                .put("flow", report.state().flow());
+        report.intake().ifPresent(intake -> pump.put("intake", intake));
+        return pump.map();
     }
 
     private List<String> cautions() {

@@ -72,7 +72,7 @@ class BranchedLaysTest {
 
     /** The examples' expected numbers: 117 psi with b shut; left there with both open 143 gpm and 39.8 psi each. */
     @Test
-    void shutLegAndGivenPumpMatchPractice() {
+    void shutLegAndGivenPumpHold() {
         String b = "b: { hose: 200 ft attack-175, rise: 20 ft, nozzle: seven-eighths";
         String shut = Examples.text(TWO_LINES).replace(b, b + ", shut: true");
         JsonNode one = json(kit, shut);
