@@ -8,9 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.documents.stamp.Stamp;
+import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.readings.ReadingParser;
@@ -56,10 +58,17 @@ final class Samples {
     }
 
     static DrillReport night(String kitName, Map<String, Ruling> rulings) {
+        return night(kitName, rulings, List.of());
+    }
+
+    /** The example night, or only some of its rows. */
+    static DrillReport night(String kitName, Map<String, Ruling> rulings, List<Integer> rows) {
         Kit kit = kit(example(kitName));
         String name = "drill-night.readings.csv";
         var readings = ReadingParser.parse(ReadingsFile.read(example(name), name), kit, name);
-        return DrillAnalysis.of("drill-night", Optional.of(LocalDate.of(2026, 5, 12)), kit, readings, rulings);
+        List<Reading> kept =
+                rows.isEmpty() ? readings : rows.stream().map(readings::get).toList();
+        return DrillAnalysis.of("drill-night", Optional.of(LocalDate.of(2026, 5, 12)), kit, kept, rulings);
     }
 
     /** Every paper, in both systems and under both stamps. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hosewright.documents.part.Figures;
+import org.hosewright.documents.press.Html;
 import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;
@@ -12,6 +13,14 @@ import org.hosewright.ledger.card.CardSet;
 /** The sentences of the cards, said the same way on each of them. */
 final class CardWords {
     private CardWords() {}
+
+    /** What stands where a kit has no package. */
+    static Html none() {
+        return Html.tag(
+                "p",
+                "The kit has no package: there is nothing to pump by. A package names an engine, a"
+                        + " discharge, the hose in laying order and the nozzle.");
+    }
 
     static String revision(CardSet set) {
         return "revision " + set.revision() + ", " + Figures.day(set.made());
@@ -48,18 +57,21 @@ final class CardWords {
     }
 
     static String stops(CardLine line, Figures figures) {
-        return "Longest safe stretch, level: " + figures.text(line.longestSafe()) + ". What stops it: "
-                + line.stoppedBy() + ". Each floor up, " + figures.text(line.floorHeight()) + ": add "
+        String longest = line.longestSafe().metres() > 0
+                ? "Longest safe stretch, level: " + figures.text(line.longestSafe()) + ". What stops it: "
+                : "No length is safe at what the nozzle is meant for. What stops it: ";
+        return longest + line.stoppedBy() + ". Each floor up, " + figures.text(line.floorHeight()) + ": add "
                 + figures.text(line.floorAdder()) + ".";
     }
 
-    /** What to keep in mind at one box, without what belongs to the line's other lengths. */
+    /** What to keep in mind at one box: its own cautions, and those of the line that belong to no length. */
     static List<String> cautions(CardLine line, CardEntry entry) {
-        List<String> others = line.entries().stream()
+        List<String> ofLengths = line.entries().stream()
                 .flatMap(e -> e.check().cautions().stream())
-                .filter(c -> !entry.check().cautions().contains(c))
                 .toList();
-        return line.cautions().stream().filter(c -> !others.contains(c)).toList();
+        List<String> cautions = new ArrayList<>(entry.check().cautions());
+        line.cautions().stream().filter(c -> !ofLengths.contains(c)).forEach(cautions::add);
+        return cautions;
     }
 
     static String evidence(CardLine line) {

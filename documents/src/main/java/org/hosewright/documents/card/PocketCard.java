@@ -1,14 +1,15 @@
 package org.hosewright.documents.card;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
 import org.hosewright.documents.stamp.Stamp;
-import org.hosewright.ledger.card.CardEntry;
 import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.card.EngineCard;
@@ -16,15 +17,8 @@ import org.hosewright.ledger.card.EngineCard;
 /** Every package on a strip of three leaves, folded like a fan to fit a pocket. */
 public final class PocketCard {
     private static final int LEAVES = 3;
-    private static final int BOXES_IN_ROW = 5;
-
-    /** Height of a leaf in rows of boxes; a package's head and foot take as much as two rows. */
-    private static final int LEAF_ROWS = 10;
-
-    private static final int HEAD_ROWS = 2;
-
-    /** As the style sheet has it. */
-    private static final StampGrid STRIP = new StampGrid(10, 34, 85, 140, LEAVES, 1, Integer.MAX_VALUE);
+    private static final String MARKS =
+            "A dotted number is untested: beyond what was flown. A refused one fails a check as rounded: see the pump card.";
 
     private final CardSet set;
     private final Stamp stamp;
@@ -46,7 +40,7 @@ public final class PocketCard {
         for (EngineCard card : set.engines()) {
             leaves.addAll(leaves(card));
         }
-        leaves.add(lastLeaf());
+        leaves.addAll(leaves("What do these numbers rest on?", grounds()));
         List<Html> strips = new ArrayList<>();
         for (int from = 0; from < leaves.size(); from += LEAVES) {
             Html strip = Html.all(leaves.subList(from, Math.min(leaves.size(), from + LEAVES)));
@@ -65,104 +59,54 @@ public final class PocketCard {
                 "pocket",
                 figures.paper() + " landscape",
                 stamp.words(),
-                STRIP,
+                grid(leaves.size()),
                 body);
     }
 
+    /** As the style sheet has it. */
+    private static StampGrid grid(int leaves) {
+        return new StampGrid(10, 34, 85, 140, LEAVES, 1, leaves);
+    }
+
     private List<Html> leaves(EngineCard card) {
-        List<Html> leaves = new ArrayList<>();
-        List<Html> packages = new ArrayList<>();
-        int rows = 0;
-        for (CardLine line : card.lines()) {
-            int takes = HEAD_ROWS + (line.entries().size() + BOXES_IN_ROW - 1) / BOXES_IN_ROW;
-            if (rows + takes > LEAF_ROWS && !packages.isEmpty()) {
-                leaves.add(leaf(card, packages));
-                packages.clear();
-                rows = 0;
-            }
-            packages.add(line(line));
-            rows += takes;
+        String engine = Figures.sentence(Figures.name(card.engine().engine().id()));
+        return leaves(
+                engine,
+                card.lines().stream()
+                        .map(line -> new PocketLine(line, figures).piece())
+                        .toList());
+    }
+
+    private List<Html> leaves(String head, List<Leaf.Piece> pieces) {
+        return Leaf.fill(pieces).stream()
+                .map(inside -> Html.tag(
+                                "div",
+                                Html.tag("div", stamp.words()).in("words"),
+                                Html.tag("h2", head),
+                                Html.all(inside),
+                                Html.tag("p", set.kit().company() + ", " + CardWords.revision(set))
+                                        .in("fine"))
+                        .in("leaf"))
+                .toList();
+    }
+
+    /** Evidence and cautions; a caution names its discharges where it is not for all of them. */
+    private List<Leaf.Piece> grounds() {
+        List<Leaf.Piece> pieces = new ArrayList<>();
+        Map<String, List<String>> cautions = new LinkedHashMap<>();
+        List<CardLine> lines =
+                set.engines().stream().flatMap(e -> e.lines().stream()).toList();
+        for (CardLine line : lines) {
+            String name = Figures.name(line.hosePackage().discharge());
+            pieces.add(Leaf.sentence(name + ": " + line.evidence() + "."));
+            line.cautions()
+                    .forEach(says -> cautions.computeIfAbsent(says, s -> new ArrayList<>())
+                            .add(name));
         }
-        leaves.add(leaf(card, packages));
-        return leaves;
-    }
-
-    private Html leaf(EngineCard card, List<Html> packages) {
-        return Html.tag(
-                        "div",
-                        Html.tag("div", stamp.words()).in("words"),
-                        Html.tag(
-                                "h2",
-                                Figures.sentence(
-                                        Figures.name(card.engine().engine().id()))),
-                        Html.all(packages),
-                        Html.tag("p", CardWords.revision(set)).in("fine"))
-                .in("leaf");
-    }
-
-    private Html line(CardLine line) {
-        List<Html> boxes = line.entries().stream().map(this::box).toList();
-        return Html.tag(
-                        "div",
-                        Html.tag(
-                                "h3",
-                                Html.tag("span", Figures.name(line.hosePackage().discharge()))
-                                        .in("name"),
-                                Html.text(" " + line.hose() + ", " + line.nozzle())),
-                        Html.tag("div", Html.all(boxes)).in("boxes"),
-                        Html.tag(
-                                        "p",
-                                        "Read on " + line.gauge() + ". Each floor up add "
-                                                + figures.text(line.floorAdder()) + ". Stops at "
-                                                + figures.text(line.longestSafe()) + ": " + line.stoppedBy() + ".")
-                                .in("fine"))
-                .in("line");
-    }
-
-    private Html box(CardEntry entry) {
-        Html length = Html.tag("div", figures.text(entry.length())).in("length");
-        return Html.tag(
-                        "div",
-                        entry.stands()
-                                ? number(entry)
-                                : Html.tag("div", "refused").in("no"),
-                        length)
-                .in("box");
-    }
-
-    private Html number(CardEntry entry) {
-        return Html.tag(
-                        "div",
-                        Html.text(figures.number(entry.gauge())),
-                        Html.tag("span", "\u00A0" + figures.units().unitOf(entry.gauge()))
-                                .in("unit"))
-                .in(entry.tested() ? "pump" : "pump unflown");
-    }
-
-    private Html lastLeaf() {
-        List<Html> evidence = new ArrayList<>();
-        List<String> cautions = new ArrayList<>();
-        for (EngineCard card : set.engines()) {
-            for (CardLine line : card.lines()) {
-                evidence.add(
-                        Html.tag("li", Figures.name(line.hosePackage().discharge()) + ": " + line.evidence() + "."));
-                line.cautions().stream().filter(c -> !cautions.contains(c)).forEach(cautions::add);
-            }
-        }
-        return Html.tag(
-                        "div",
-                        Html.tag("div", stamp.words()).in("words"),
-                        Html.tag("h2", "What do these numbers rest on?"),
-                        Html.tag("ul", Html.all(evidence)),
-                        Html.tag(
-                                "p",
-                                "A dotted number is untested: beyond what was flown. A refused one fails a check as rounded: see the pump"
-                                        + " card."),
-                        Html.tag("h3", "Keep in mind").in("mind"),
-                        Parts.list(cautions),
-                        Html.tag("p", Parts.OVERRULED),
-                        Html.tag("p", set.kit().company() + ", " + CardWords.revision(set))
-                                .in("fine"))
-                .in("leaf");
+        pieces.add(Leaf.sentence(lines.isEmpty() ? "The kit has no package: there is nothing to pump by." : MARKS));
+        cautions.forEach((says, names) -> pieces.add(
+                Leaf.sentence(names.size() == lines.size() ? says : String.join(", ", names) + ": " + says)));
+        pieces.add(Leaf.sentence(Parts.OVERRULED));
+        return pieces;
     }
 }

@@ -32,6 +32,9 @@ public final class PumpCard {
     private Sheet sheet() {
         List<Html> body = new ArrayList<>();
         body.add(Parts.runningHead(stamp, set.kit().company(), CardWords.revision(set)));
+        if (set.engines().isEmpty()) {
+            body.add(Html.all(Html.tag("h1", "What do I pump?"), Parts.stamp(stamp), CardWords.none()));
+        }
         for (EngineCard card : set.engines()) {
             body.add(panel(card));
             body.add(new CardGrounds(set, figures).of(card));

@@ -2,16 +2,12 @@ package org.hosewright.documents.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hosewright.documents.drawing.LineStrip;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
 import org.hosewright.documents.stamp.Stamp;
-import org.hosewright.hydraulics.quantity.Pressure;
-import org.hosewright.ledger.card.CardEntry;
-import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.card.EngineCard;
 
@@ -19,7 +15,6 @@ import org.hosewright.ledger.card.EngineCard;
 public final class Tags {
     private static final int ACROSS = 2;
     private static final int DOWN = 3;
-    private static final double STRIP_MM = 60;
 
     private final CardSet set;
     private final Stamp stamp;
@@ -39,11 +34,14 @@ public final class Tags {
     private Sheet sheet() {
         List<Html> tags = new ArrayList<>();
         for (EngineCard card : set.engines()) {
-            card.lines().forEach(line -> tags.add(tag(card, line)));
+            card.lines().forEach(line -> tags.add(new Tag(set, card, line).html(stamp)));
         }
         List<Html> pages = new ArrayList<>();
         for (int from = 0; from < tags.size(); from += ACROSS * DOWN) {
             pages.add(page(tags.subList(from, Math.min(tags.size(), from + ACROSS * DOWN))));
+        }
+        if (pages.isEmpty()) {
+            pages.add(page(List.of(CardWords.none())));
         }
         Html body = Html.all(
                 Parts.runningHead(stamp, "Discharge tags. Cut along the dashed lines.", CardWords.revision(set)),
@@ -71,71 +69,5 @@ public final class Tags {
         Html top = Html.tag("div", Parts.stamp(stamp), Html.tag("h1", "What do I pump on this discharge?"))
                 .in("top");
         return Html.tag("div", top, Html.all(rows)).in("page");
-    }
-
-    private Html tag(EngineCard card, CardLine line) {
-        CardEntry lies = line.entries().get(0);
-        return Html.tag(
-                        "div",
-                        Html.tag("div", stamp.words()).in("words"),
-                        Html.tag(
-                                "h2",
-                                Html.tag("span", Figures.name(line.hosePackage().discharge()))
-                                        .in("name"),
-                                Html.tag(
-                                                "span",
-                                                Figures.name(
-                                                        card.engine().engine().id()))
-                                        .in("engine")),
-                        lies.stands() ? pressure(lies.gauge()) : refused(lies),
-                        Html.tag("div", Html.all(gives(lies))).in("gives"),
-                        foot(line, lies))
-                .in("tag");
-    }
-
-    private Html foot(CardLine line, CardEntry lies) {
-        return Html.tag(
-                        "div",
-                        new LineStrip(lies.sections(), 1, true, false)
-                                .picture("The line as it lies, a mark at each coupling.", STRIP_MM),
-                        Html.tag("p", "read on " + line.gauge()).in("gauge"),
-                        Html.tag("p", figures.text(lies.length()) + " of " + line.hose() + ", " + line.nozzle()),
-                        Html.tag("p", fine(line, lies)).in("fine"))
-                .in("foot");
-    }
-
-    private String fine(CardLine line, CardEntry lies) {
-        return (lies.tested() ? "" : "Untested length. ") + CardWords.evidence(line) + " "
-                + String.join(" ", CardWords.cautions(line, lies))
-                + " " + Figures.sentence(CardWords.revision(set)) + ", "
-                + set.kit().company() + ".";
-    }
-
-    private List<Html> gives(CardEntry lies) {
-        return lies.stands()
-                ? CardWords.gives(lies, figures).stream()
-                        .map(w -> Html.tag("div", w))
-                        .toList()
-                : List.of();
-    }
-
-    private Html pressure(Pressure pressure) {
-        return Html.tag(
-                        "div",
-                        Html.text(figures.number(pressure)),
-                        Html.tag("span", "\u00A0" + figures.units().unitOf(pressure))
-                                .in("unit"))
-                .in("pump");
-    }
-
-    private Html refused(CardEntry lies) {
-        String nearest =
-                lies.nearest().map(p -> figures.text(p) + " would do.").orElse("No rounded pressure would do.");
-        return Html.tag(
-                        "div",
-                        Html.tag("span", "refused").in("no"),
-                        Html.tag("p", String.join(" ", CardWords.why(lies)) + " " + nearest)
-                                .in("nearest"))
-                .in("refusal");
     }
 }

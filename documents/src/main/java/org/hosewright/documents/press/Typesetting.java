@@ -18,6 +18,8 @@ public final class Typesetting {
             Map.entry("7/8", "⅞"));
     private static final Pattern FRACTION = Pattern.compile("(?<![\\d/.])(?:(\\d+) )?(\\d{1,2}/\\d{1,3})(?![\\d/.])");
     private static final Pattern MINUS = Pattern.compile("(?<![\\w.\\p{Nd})])-(?=[\\d.])");
+    private static final Pattern TIMES =
+            Pattern.compile("(?<=[\\d²)]) x (?=[\\d√(])|(?<=\\d) x (?=sqrt\\()|(?<=\\^2) x (?=[\\ds])");
     private static final Pattern QUANTITY =
             Pattern.compile("(?:± )?[−+]?\\d[\\d.]*(?:\\u202F?[¼½¾⅓⅔⅛⅜⅝⅞]|\\u202F?[⁰¹²³⁴-⁹]+⁄[₀-₉]+)?"
                     + "(?: (?:psi|kPa|bar|gpm|L/min|lbf|N|ft|in|mm|m|gal|L|s|min|%))+(?![\\w/])");
@@ -26,12 +28,14 @@ public final class Typesetting {
 
     private Typesetting() {}
 
-    /** The words with real fractions and a true minus. */
+    /** The words with real fractions, a true minus and formulas as one writes them by hand. */
     public static String set(String words) {
         Matcher fractions = FRACTION.matcher(words);
         String set =
                 fractions.replaceAll(m -> (m.group(1) == null ? "" : m.group(1) + "\u202F") + fraction(m.group(2)));
-        return MINUS.matcher(set).replaceAll("−");
+        String formulas =
+                TIMES.matcher(set).replaceAll(" × ").replace("^2", "²").replace("sqrt(", "√(");
+        return MINUS.matcher(formulas).replaceAll("−");
     }
 
     /** The set words as markup, each number and its unit kept on one line. */

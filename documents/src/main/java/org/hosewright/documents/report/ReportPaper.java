@@ -56,21 +56,31 @@ public final class ReportPaper {
     private List<Html> sections() {
         List<Html> sections = new ArrayList<>();
         sections.addAll(new Profiles(report, figures).html());
-        section(sections, "The answer", Verdicts.html(report, figures));
+        whole(sections, "The answer", Verdicts.html(report, figures));
         section(sections, "Pump pressure needed", Needed.html(report, figures));
-        section(sections, "What was measured", Measured.html(report, figures));
+        whole(sections, "What was measured", Measured.html(report, figures));
         section(sections, "The readings", Readings.html(report, figures));
-        section(sections, "Read with", Instruments.html(report, figures));
-        section(sections, "What cannot be told", Untold.html(report));
-        section(sections, "Keep in mind", Parts.list(report.cautions()));
+        whole(sections, "Read with", Instruments.html(report, figures));
+        whole(sections, "What cannot be told", Untold.html(report));
+        whole(sections, "Keep in mind", Parts.list(report.cautions()));
         section(sections, "Taken as given", Parts.list(report.assumed()));
         section(sections, "The working", Workings.html(report));
         return sections;
     }
 
+    /** A section that may run on over a page's end. */
     private static void section(List<Html> sections, String head, Html inside) {
+        add(sections, head, inside, "section");
+    }
+
+    /** A section that stays on one page. */
+    private static void whole(List<Html> sections, String head, Html inside) {
+        add(sections, head, inside, "section whole");
+    }
+
+    private static void add(List<Html> sections, String head, Html inside, String style) {
         if (!inside.isEmpty()) {
-            sections.add(Html.tag("div", Html.tag("h2", head), inside).in("section"));
+            sections.add(Html.tag("div", Html.tag("h2", head), inside).in(style));
         }
     }
 }
