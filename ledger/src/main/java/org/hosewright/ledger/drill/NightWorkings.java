@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hosewright.evidence.calibration.Terms;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.line.Ask;
@@ -45,7 +46,9 @@ final class NightWorkings {
             boolean told = report.needed().stream().anyMatch(row -> row.line().equals(tested));
             if (told) {
                 all.losses(report, tested);
-                tested.chains().forEach(chain -> all.pressures(report, tested, chain));
+                if (parted(report, tested)) {
+                    tested.chains().forEach(chain -> all.pressures(report, tested, chain));
+                }
             }
         }
         report.calibration()
@@ -54,6 +57,13 @@ final class NightWorkings {
                 .forEach((id, factor) ->
                         new MeterWorking(report, id).working(factor).ifPresent(all.workings::add));
         return List.copyOf(all.workings);
+    }
+
+    /** True where hose and piping are known apart; a sum known only as a whole has no hand calculation. */
+    private static boolean parted(DrillReport report, TestedLine tested) {
+        Terms terms = report.calibration().terms();
+        return terms.hoses().keySet().containsAll(tested.hoses())
+                && terms.discharges().containsKey(tested.discharge());
     }
 
     private void losses(DrillReport report, TestedLine tested) {
