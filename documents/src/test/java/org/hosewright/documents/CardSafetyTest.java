@@ -46,6 +46,34 @@ class CardSafetyTest {
     }
 
     @Test
+    void safety01HoseMadeBeforeJuly1987GetsNoFigure() {
+        CardSet old = Samples.cards(Samples.beside("brindle-falls.kit.yaml").replace("made: 2019", "made: 1985"));
+        CardLine line = old.engines().get(0).lines().get(0);
+        assertThat(line.entries()).noneMatch(CardEntry::stands);
+        assertThat(line.entries().get(0).refusal()).anyMatch(says -> says.contains("out of service"));
+    }
+
+    @Test
+    void safety01FloorsStopAtTheFirstLimitOnEveryCard() {
+        for (byte[] paper : List.of(Papers.pumpCard(US, Stamp.UNSIGNED), Papers.pocketCard(US, Stamp.UNSIGNED))) {
+            assertThat(new Pdf(paper).text()).contains("never above 250 psi");
+        }
+    }
+
+    @Test
+    void safety02UnknownPipingIsSaidFirst() {
+        String kit = Samples.beside("brindle-falls.kit.yaml");
+        for (CardLine line : Samples.cards(kit).engines().get(0).lines()) {
+            boolean unknown = KitLines.of(Samples.kit(kit), line.hosePackage(), new Length(0))
+                    .discharge()
+                    .loss()
+                    .isEmpty();
+            assertThat(line.cautions().get(0).contains("is not known and counted as none"))
+                    .isEqualTo(unknown);
+        }
+    }
+
+    @Test
     void safety04ARefusedFigureIsNeverPrintedAsANumber() {
         CardSet strict =
                 Samples.cards(Samples.beside("brindle-falls.kit.yaml").replace("least: 140 gpm", "least: 149 gpm"));

@@ -61,7 +61,14 @@ final class CardWords {
                 ? "Longest safe stretch, level: " + figures.text(line.longestSafe()) + ". What stops it: "
                 : "No length is safe at what the nozzle is meant for. What stops it: ";
         return longest + line.stoppedBy() + ". Each floor up, " + figures.text(line.floorHeight()) + ": add "
-                + figures.text(line.floorAdder()) + ".";
+                + figures.text(line.floorAdder()) + never(line, figures) + ".";
+    }
+
+    /** The bound that floors do not lift. */
+    static String never(CardLine line, Figures figures) {
+        return line.mostGauge()
+                .map(most -> ", never above " + figures.text(most))
+                .orElse("");
     }
 
     /** What to keep in mind at one box: its own cautions, and those of the line that belong to no length. */

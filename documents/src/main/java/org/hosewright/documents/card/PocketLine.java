@@ -48,7 +48,8 @@ final class PocketLine {
         String stops = line.longestSafe().metres() > 0
                 ? "Stops at " + figures.text(line.longestSafe()) + ": "
                 : "No length is safe: ";
-        return "Read on " + line.gauge() + ". Each floor up add " + figures.text(line.floorAdder()) + ". " + stops
+        return "Read on " + line.gauge() + ". Each floor up add " + figures.text(line.floorAdder())
+                + CardWords.never(line, figures) + ". " + stops
                 + line.stoppedBy() + ".";
     }
 

@@ -76,9 +76,9 @@ public final class Belief {
         return told(Role.PIPING, id, PointLoss::new);
     }
 
-    /** Flow factor of a nozzle, even where the night alone does not tell it: the one that this night's hose losses go with. */
-    public Optional<Known<Ratio>> nozzle(String id) {
-        OptionalInt place = tipPlace(id);
+    /** Flow factor of a tip, by its nozzle's id with the setting where there are several, even where the night alone does not tell it: the one that this night's hose losses go with. */
+    public Optional<Known<Ratio>> nozzle(String tip) {
+        OptionalInt place = tipPlace(tip);
         return place.isEmpty()
                 ? Optional.empty()
                 : posterior.map(found -> known(value(found, place.getAsInt()), found, Ratio::new));
@@ -122,15 +122,9 @@ public final class Belief {
         return line.isPresent() ? line : tipPlace(id);
     }
 
-    /** The place of a nozzle's factor; of the first of its tips where it has several. */
-    private OptionalInt tipPlace(String nozzle) {
-        return unknowns.listOf(Role.NOZZLE).stream()
-                .mapToInt(Integer::intValue)
-                .filter(place -> {
-                    String tip = unknowns.get(place).id();
-                    return tip.equals(nozzle) || tip.startsWith(nozzle + " ");
-                })
-                .findFirst();
+    /** The place of a tip's factor. */
+    private OptionalInt tipPlace(String tip) {
+        return unknowns.find(Role.NOZZLE, tip);
     }
 
     /** An answer about a line: told where it is determined at the most likely point, given at the middle of the belief. */

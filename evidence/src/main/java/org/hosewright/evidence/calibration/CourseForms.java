@@ -55,7 +55,7 @@ final class CourseForms {
         if (nozzle == null || TipPrior.isBlind(nozzle.rated(line.setting()))) {
             return Optional.empty();
         }
-        OptionalInt factor = survey.joint().unknowns().find(Role.NOZZLE, Survey.tipId(nozzle, line.setting()));
+        OptionalInt factor = survey.joint().unknowns().find(Role.NOZZLE, nozzle.tipName(line.setting()));
         boolean known = true;
         for (Stretch part : line.hose()) {
             known &= resistance.add(Role.HOSE, part.hose(), part.length().metres(), factor);

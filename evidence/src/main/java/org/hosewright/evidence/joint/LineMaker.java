@@ -50,7 +50,7 @@ final class LineMaker {
             return new Water(Water.Kind.FREE, 1, List.of());
         }
         TipPrior prior = TipPrior.of(tip, rack.gear().gauged().contains(laid.nozzle()));
-        String id = Survey.tipId(rack.nozzle(laid.nozzle()), laid.setting());
+        String id = rack.nozzle(laid.nozzle()).tipName(laid.setting());
         int factor = collected.place(new Unknown(Role.NOZZLE, id, prior.centre(), prior.deviation()));
         return new Water(Water.Kind.ORIFICE, prior.rate(), List.of(factor));
     }

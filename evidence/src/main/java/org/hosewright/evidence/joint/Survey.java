@@ -10,7 +10,6 @@ import org.hosewright.evidence.night.Laid;
 import org.hosewright.evidence.night.Night;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.hydraulics.equipment.Hose;
-import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.Tip;
 import org.hosewright.hydraulics.error.InvalidInput;
 
@@ -67,15 +66,6 @@ public record Survey(Night night, Joint joint, List<String> assumed) {
     /** True where a reading's tip pressure says nothing about its flow although water ran. */
     public boolean isBlind(Reading reading) {
         return !reading.laid().shut() && TipPrior.isBlind(tip(reading));
-    }
-
-    /** The name of a tip's unknown: its nozzle's id, with the setting where there are several. */
-    public static String tipId(Nozzle nozzle, String setting) {
-        if (!nozzle.hasSettings()) {
-            return nozzle.id();
-        }
-        return nozzle.id() + " "
-                + (setting.isEmpty() ? nozzle.settings().keySet().iterator().next() : setting);
     }
 
     /** Readings that share a lay, as places; a lay without a name is told by discharge, hose and rise. */

@@ -50,9 +50,8 @@ final class EvidenceReader {
         map.findMap("flow")
                 .ifPresent(all -> all.entries().forEach((nozzle, value) -> {
                     if (!nozzle.startsWith("x-")) {
-                        if (!kit.nozzles().containsKey(nozzle)) {
-                            String allowed =
-                                    "one of " + String.join(", ", kit.nozzles().keySet());
+                        if (!tips(kit).contains(nozzle)) {
+                            String allowed = "one of " + String.join(", ", tips(kit));
                             throw new InvalidInput(
                                     "nozzle", nozzle, allowed, value.place().text());
                         }
@@ -62,12 +61,24 @@ final class EvidenceReader {
         return flows;
     }
 
+    /** The names of the kit's tips: nozzles, with the setting where there are several. */
+    private static Set<String> tips(Kit kit) {
+        Set<String> names = new LinkedHashSet<>();
+        kit.nozzles()
+                .values()
+                .forEach(record -> record.nozzle()
+                        .settings()
+                        .keySet()
+                        .forEach(setting -> names.add(record.nozzle().tipName(setting))));
+        return names;
+    }
+
     private static void checkPair(String pair, YamlValue value, Kit kit) {
         Set<String> known = new LinkedHashSet<>(kit.hoses().keySet());
         kit.engines()
                 .values()
                 .forEach(engine -> known.addAll(engine.engine().discharges().keySet()));
-        known.addAll(kit.nozzles().keySet());
+        known.addAll(tips(kit));
         String[] names = pair.split("/", -1);
         boolean good = names.length == 2 && known.containsAll(List.of(names)) && !names[0].equals(names[1]);
         if (!good) {

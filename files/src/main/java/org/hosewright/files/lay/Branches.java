@@ -79,7 +79,11 @@ final class Branches {
     private End end(LayDocument.End end, String path, OptionalInt people) {
         if (end instanceof LayDocument.End.Tip tip) {
             return new End.Outlet(
-                    names.get(path), KitLines.nozzle(kit, tip.nozzle()), tip.setting(), tip.shut(), crew(people));
+                    names.get(path),
+                    KitLines.nozzle(kit, tip.nozzle(), tip.setting()),
+                    tip.setting(),
+                    tip.shut(),
+                    crew(people));
         }
         if (end instanceof LayDocument.End.Wye wye) {
             return wye(wye, path, people);

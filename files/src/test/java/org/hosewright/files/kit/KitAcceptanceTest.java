@@ -98,6 +98,40 @@ class KitAcceptanceTest {
         }
     }
 
+    /** A tip that flows 7 % more than rated in one setting says nothing about the nozzle's other setting. */
+    @Test
+    void safety07FactorOfOneSettingStaysWithThatSetting() {
+        String slug = "slug-fog: { kind: break-apart, settings: { fog: { kind: fog, rated: 150 gpm @ 75 psi },"
+                + " slug: { kind: smooth-bore, bore: 7/8 in, at: 50 psi } } }";
+        KitDocument kit = KitDocument.of(
+                before.text()
+                        .replace(
+                                "seven-eighths: { kind: smooth-bore, bore: 7/8 in, at: 50 psi, gauged: 2026-05-12 }",
+                                slug)
+                        .replace("accuracy: 5 % of reading", "accuracy: 0.5 % of reading")
+                        .replace("nozzle: seven-eighths", "nozzle: slug-fog, setting: slug"),
+                "kit.yaml");
+        String csv = Examples.text(NIGHT)
+                .replace(",nozzle,", ",nozzle,setting,")
+                .replace(",seven-eighths,", ",slug-fog,slug,");
+        DrillReport report = report("drill-night", kit, csv);
+        Kit accepted = KitAcceptance.of(kit, report).document().kit();
+        assertThat(accepted.evidence().get("drill-night").flow()).containsOnlyKeys("slug-fog slug");
+        assertThat(KitLines.nozzle(accepted, "slug-fog", "slug")
+                        .flow()
+                        .orElseThrow()
+                        .value()
+                        .value())
+                .isGreaterThan(1.03);
+        assertThat(KitLines.nozzle(accepted, "slug-fog", "fog").flow()).isEmpty();
+        var line = KitLines.of(accepted, accepted.packages().get("crosslay-1-200"), new Length(0));
+        for (var needed : report.needed()) {
+            var fromKit = org.hosewright.hydraulics.line.LineSolver.neededPump(
+                    line.withLastLength(needed.length()), KitErrors.of(accepted), Pressure.ofPsi(50));
+            assertThat(fromKit.value().psi()).isCloseTo(needed.pump().value().psi(), within(0.5));
+        }
+    }
+
     /** safety.md has it that only determined terms are taken: one length cannot part hose from piping. */
     @Test
     void safety07UndeterminedTermsKeepTheirBasis() {

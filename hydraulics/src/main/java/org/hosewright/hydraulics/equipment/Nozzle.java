@@ -36,6 +36,17 @@ public record Nozzle(String id, Map<String, Tip> settings, Optional<Pressure> mo
         return settings.size() > 1 || !settings.containsKey(ONLY);
     }
 
+    /** The name of the tip in a setting: the nozzle's id, with the setting where there are several.
+     *
+     * @param setting empty for the first one listed
+     */
+    public String tipName(String setting) {
+        if (!hasSettings()) {
+            return id;
+        }
+        return id + " " + (setting.isEmpty() ? settings.keySet().iterator().next() : setting);
+    }
+
     /** The tip in a setting as it really flows, measured factor included. */
     public Tip tip(String setting) {
         Tip rated = rated(setting);

@@ -25,7 +25,7 @@ public record ErrorPart(String id, Pressure pressure) {
         if (factor > 0) {
             boolean atTip = ask instanceof Ask.AtTip;
             double per = atTip ? slopes.pumpPerFactorAtTip() : slopes.pumpPerFactorAtFlow();
-            parts.add(new ErrorPart(line.nozzle().id(), new Pressure(factor * per)));
+            parts.add(new ErrorPart(line.tipName(), new Pressure(factor * per)));
         }
         return parts;
     }

@@ -32,6 +32,11 @@ public record Line(Discharge discharge, List<Run> runs, Nozzle nozzle, String se
         return nozzle.tip(setting);
     }
 
+    /** The name of the open tip: the nozzle's id, with the setting where there are several. */
+    public String tipName() {
+        return nozzle.tipName(setting);
+    }
+
     /** The whole chain's length. */
     public Length length() {
         return new Length(

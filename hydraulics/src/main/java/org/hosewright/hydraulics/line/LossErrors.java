@@ -58,9 +58,7 @@ public record LossErrors(Map<String, Double> correlations) {
                         * (i == j ? 1 : correlation(one.id(), terms.get(j).id()));
                 size += product;
             }
-            joint += one.weighted()
-                    * factorError(line)
-                    * correlation(one.id(), line.nozzle().id());
+            joint += one.weighted() * factorError(line) * correlation(one.id(), line.tipName());
         }
         double factor = factorError(line) * factorError(line);
         if (sum < -ROUNDING * size || joint * joint > sum * factor + ROUNDING * size * factor) {
@@ -103,7 +101,7 @@ public record LossErrors(Map<String, Double> correlations) {
             }
         }
         if (factorError(line) > 0) {
-            known.add(line.nozzle().id());
+            known.add(line.tipName());
         }
         assumed.addAll(listIndependent(known));
         return assumed;

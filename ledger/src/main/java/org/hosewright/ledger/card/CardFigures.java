@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.TestAge;
 import org.hosewright.hydraulics.line.Duty;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
@@ -40,11 +41,25 @@ record CardFigures(PanelGauge gauge, LossErrors errors, Bounds bounds, Rounding 
         Pressure wish = gauge.reads(LineSolver.solve(line, duty.ask()));
         Pressure figure = rounding.round(wish);
         OrderedCheck check = check(line, figure);
+        List<String> old = old(line);
+        if (!old.isEmpty()) {
+            return new Figure(figure, check, Optional.empty(), old);
+        }
         if (check.passed()) {
             return new Figure(figure, check, Optional.of(figure), List.of());
         }
         Optional<Pressure> nearest = nearest(line, figure, wish);
         return new Figure(figure, check, nearest, refusal(nearest, check));
+    }
+
+    /** Hose that belongs out of service, as refusals: no pressure is right for it. */
+    private List<String> old(Line line) {
+        return line.runs().stream()
+                .map(run -> run.hose().id())
+                .filter(hose -> bounds.testAge(hose) == TestAge.TOO_OLD)
+                .distinct()
+                .map(hose -> hose + " was made before July 1987: it belongs out of service.")
+                .toList();
     }
 
     private OrderedCheck check(Line line, Pressure figure) {

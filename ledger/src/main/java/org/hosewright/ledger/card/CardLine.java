@@ -1,6 +1,7 @@
 package org.hosewright.ledger.card;
 
 import java.util.List;
+import java.util.Optional;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.kit.HosePackage;
@@ -14,6 +15,8 @@ import org.hosewright.ledger.kit.HosePackage;
  * @param evidence what the numbers rest on, in words
  * @param entries by length, shortest first; the first is the package as it lies on the rig
  * @param floorAdder what to add to the gauge's figure for each floor up
+ * @param mostGauge the highest figure that the gauge may show on this line, nozzle shut included; absent where
+ *     nothing limits pressure
  * @param floorHeight the height that a floor counts
  * @param longestSafe the longest whole sections that are safe, level, less the company's reserve
  * @param stoppedBy what stops it there
@@ -27,6 +30,7 @@ public record CardLine(
         String evidence,
         List<CardEntry> entries,
         Pressure floorAdder,
+        Optional<Pressure> mostGauge,
         Length floorHeight,
         Length longestSafe,
         String stoppedBy,

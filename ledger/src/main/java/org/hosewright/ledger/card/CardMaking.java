@@ -2,12 +2,15 @@ package org.hosewright.ledger.card;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.LineLimits;
 import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineState;
 import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.order.Rounding;
 import org.hosewright.hydraulics.quantity.Constants;
@@ -67,6 +70,7 @@ final class CardMaking {
                 InWords.evidence(kit, named),
                 entries,
                 floorAdder(),
+                mostGauge(entries.get(entries.size() - 1)),
                 CardAnalysis.floor(kit.units()),
                 longest(),
                 reach.stoppedBy(),
@@ -136,8 +140,28 @@ final class CardMaking {
         return new Pressure(Math.ceil(floor_Pa / step.pascals() - 1e-9) * step.pascals());
     }
 
+    /** The figure at which the first limit of pressure would be met, floors or not, rounded down to a step. */
+    private Optional<Pressure> mostGauge(CardEntry longest) {
+        LineState state = longest.check().state();
+        Line longer = line.withLastLength(new Length(longest.length().metres()
+                - line.length().metres()
+                + line.last().length().metres()));
+        double step_Pa = figures.rounding().step().pascals();
+        return LineLimits.of(longer, state, figures.bounds()).stream()
+                .filter(limit -> limit.at() instanceof Pressure)
+                .map(limit -> LineLimits.findMostPump(limit, state, figures.bounds()))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(Pressure::pascals))
+                .map(pump -> gauge.reads(state.withPump(pump)).pascals())
+                .map(shown_Pa -> new Pressure(Math.floor(shown_Pa / step_Pa + 1e-9) * step_Pa));
+    }
+
     private List<String> cautions(List<CardEntry> entries) {
         Set<String> cautions = new LinkedHashSet<>();
+        if (line.discharge().loss().isEmpty()) {
+            cautions.add("The piping loss of " + line.discharge().id()
+                    + " is not known and counted as none: these pressures may be too low. Fly it.");
+        }
         if (longest().metres() < line.length().metres() * (1 - 1e-9)) {
             cautions.add("The package as it lies on the rig is longer than what is safe, less the reserve: stopped by "
                     + reach.stoppedBy() + ".");

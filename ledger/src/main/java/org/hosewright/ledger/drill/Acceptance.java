@@ -141,8 +141,10 @@ public final class Acceptance {
         Belief belief = report.calibration().belief();
         Map<String, Known<Ratio>> flows = new LinkedHashMap<>();
         for (TestedLine line : report.lines()) {
-            if (!terms.nozzles().containsKey(line.nozzle())) {
-                belief.nozzle(line.nozzle()).ifPresent(flow -> flows.put(line.nozzle(), flow));
+            String tip = line.tipName(report.kit());
+            boolean atNozzle = terms.nozzles().containsKey(tip) && tip.equals(line.nozzle());
+            if (!atNozzle) {
+                belief.nozzle(tip).ifPresent(flow -> flows.put(tip, flow));
             }
         }
         return flows;
@@ -165,9 +167,9 @@ public final class Acceptance {
         List<String> ids = new ArrayList<>(terms.hoses().keySet());
         ids.addAll(terms.discharges().keySet());
         report.lines().stream()
-                .map(TestedLine::nozzle)
+                .map(line -> line.tipName(report.kit()))
                 .distinct()
-                .filter(nozzle -> report.calibration().belief().nozzle(nozzle).isPresent())
+                .filter(tip -> report.calibration().belief().nozzle(tip).isPresent())
                 .forEach(ids::add);
         return ids;
     }

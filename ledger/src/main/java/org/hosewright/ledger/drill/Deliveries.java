@@ -60,7 +60,9 @@ final class Deliveries {
 
     /** The tip pressure that a line is meant for. */
     private Pressure wanted(TestedLine line) {
-        return KitLines.nozzle(kit, line.nozzle()).rated(line.setting()).at();
+        return KitLines.nozzle(kit, line.nozzle(), line.setting())
+                .rated(line.setting())
+                .at();
     }
 
     private Optional<Known<Pressure>> needed(Belief belief, TestedLine line, List<Stretch> chain) {
@@ -106,7 +108,7 @@ final class Deliveries {
 
     /** What the kit's own numbers would have pumped: tip, hose and, where known, piping. */
     private Pressure bookPump(TestedLine line, List<Stretch> chain) {
-        Tip tip = KitLines.nozzle(kit, line.nozzle()).tip(line.setting());
+        Tip tip = KitLines.nozzle(kit, line.nozzle(), line.setting()).tip(line.setting());
         Flow flow = tip.flowAt();
         double pump_Pa = tip.at().pascals() + pipingLoss(line, flow);
         for (Stretch part : chain) {

@@ -68,7 +68,7 @@ final class NightWorkings {
 
     private void losses(DrillReport report, TestedLine tested) {
         Line line = line(tested, tested.chains().get(tested.chains().size() - 1));
-        Flow flow = KitLines.nozzle(report.kit(), tested.nozzle())
+        Flow flow = KitLines.nozzle(report.kit(), tested.nozzle(), tested.setting())
                 .rated(tested.setting())
                 .flowAt();
         String at = " at " + shown.text(flow);
@@ -117,7 +117,7 @@ final class NightWorkings {
         return new Line(
                 discharge,
                 KitLines.runs(kit, chain, new Length(0)),
-                KitLines.nozzle(kit, tested.nozzle()),
+                KitLines.nozzle(kit, tested.nozzle(), tested.setting()),
                 tested.setting());
     }
 }

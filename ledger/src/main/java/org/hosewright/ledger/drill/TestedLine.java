@@ -4,6 +4,8 @@ import java.util.List;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitLines;
 
 /** One line that a night flew: the same discharge, hoses and nozzle at one or more lengths, with the range flown.
  *
@@ -18,6 +20,11 @@ public record TestedLine(
         String discharge, List<List<Stretch>> chains, String nozzle, String setting, Flow least, Flow most) {
     public TestedLine {
         chains = chains.stream().map(List::copyOf).toList();
+    }
+
+    /** The name of its tip: the nozzle's id, with the setting where there are several. */
+    public String tipName(Kit kit) {
+        return KitLines.nozzle(kit, nozzle, setting).tipName(setting);
     }
 
     /** Ids of its hoses in laying order. */

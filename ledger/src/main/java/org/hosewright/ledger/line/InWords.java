@@ -35,7 +35,7 @@ public final class InWords {
 
     /** Its nozzle: "7/8 in smooth bore at 50 psi". */
     public static String nozzle(Kit kit, String id, String setting) {
-        Tip tip = KitLines.nozzle(kit, id).rated(setting);
+        Tip tip = KitLines.nozzle(kit, id, setting).rated(setting);
         String words = tip(QuantityShown.of(kit.units()), tip);
         return setting.isEmpty() ? words : words + ", set to " + setting;
     }

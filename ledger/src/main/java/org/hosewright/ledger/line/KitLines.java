@@ -33,7 +33,7 @@ public final class KitLines {
         return new Line(
                 engine.engine().getDischarge(named.discharge()),
                 runs(kit, named.hose(), rise),
-                nozzle(kit, named.nozzle()),
+                nozzle(kit, named.nozzle(), named.setting()),
                 named.setting());
     }
 
@@ -53,14 +53,17 @@ public final class KitLines {
         return record.hose();
     }
 
-    /** The nozzle of a name, with what the last night believed of its flow where it has no measured factor itself. */
-    public static Nozzle nozzle(Kit kit, String id) {
+    /** The nozzle of a name in a setting, with what the last night believed of that tip's flow where it has no factor itself.
+     *
+     * <p>A factor found on one setting says nothing about another.
+     */
+    public static Nozzle nozzle(Kit kit, String id, String setting) {
         Nozzle nozzle = get(kit.nozzles(), id, "nozzle").nozzle();
         if (nozzle.flow().isPresent()) {
             return nozzle;
         }
         Optional<Known<Ratio>> believed = kit.evidence().values().stream()
-                .map(night -> night.flow().get(id))
+                .map(night -> night.flow().get(nozzle.tipName(setting)))
                 .filter(Objects::nonNull)
                 .reduce((earlier, later) -> later);
         return new Nozzle(id, nozzle.settings(), nozzle.most(), believed);

@@ -14,6 +14,7 @@ import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.reach.Reach;
 import org.hosewright.hydraulics.reach.ReachResult;
 import org.hosewright.hydraulics.working.ReachWorking;
@@ -40,6 +41,12 @@ public final class ReachAnalysis {
      * <p>A package that nothing limits has no reach; it is named among what is assumed.
      */
     public static ReachReport of(Kit kit, Question question) {
+        question.ceiling().ifPresent(ceiling -> {
+            if (ceiling.pascals() <= 0) {
+                String given = QuantityShown.of(kit.units()).text(ceiling);
+                throw new InvalidInput("ceiling", given, "a pressure above 0", "");
+            }
+        });
         List<PackageReach> packages = new ArrayList<>();
         Set<String> assumed = new LinkedHashSet<>();
         for (HosePackage named : kit.packages().values()) {

@@ -71,6 +71,13 @@ class CardAnalysisTest {
     }
 
     @Test
+    void safety01FloorsDoNotLiftThePressureAboveTheFirstLimit() {
+        // The ceiling of 250 psi comes before 90 % of the hose's 300 psi test.
+        assertThat(line(Optional.empty(), 0, 150).mostGauge().orElseThrow().psi())
+                .isCloseTo(250, within(CONVERSION));
+    }
+
+    @Test
     void safety15CardStopsShortByTheReserve() {
         Kit kit = BrindleFalls.kit(Optional.empty(), 0, 150);
         ReachReport reach = ReachAnalysis.of(

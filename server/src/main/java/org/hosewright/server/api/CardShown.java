@@ -25,6 +25,7 @@ final class CardShown {
         json.put("line", PackageWords.of(set.kit(), line.hosePackage()));
         json.put("hose", line.hose()).put("nozzle", line.nozzle());
         json.put("gauge", line.gauge()).put("evidence", line.evidence());
+        line.mostGauge().ifPresent(most -> json.put("mostGauge", shown.text(most)));
         json.put("floorAdder", shown.text(line.floorAdder())).put("floorHeight", shown.text(line.floorHeight()));
         json.put("safe", shown.text(line.longestSafe())).put("stoppedBy", line.stoppedBy());
         ArrayNode entries = json.putArray("entries");

@@ -82,7 +82,7 @@ class PapersPage extends Part {
       <div class="wide" tabindex="0" role="region" aria-label="Figures of ${line.id}"><table class="figures">
         <thead><tr>${head('length', first.length)}${head('gauge', first.figure)}${head('flow', first.flow)}${head('tip', first.tip)}${head('reaction', first.reaction)}<th scope="col" class="words">checks</th></tr></thead>
         <tbody>${line.entries.map((/** @type {any} */ entry) => this.entry(entry))}</tbody></table></div>
-      <p>Each floor up, ${line.floorHeight}: add ${line.floorAdder}. Safe to ${line.safe}, level; stopped by ${set(line.stoppedBy)}.</p>
+      <p>Each floor up, ${line.floorHeight}: add ${line.floorAdder}${line.mostGauge ? `, never above ${line.mostGauge}` : ''}. Safe to ${line.safe}, level; stopped by ${set(line.stoppedBy)}.</p>
       ${line.cautions.map((/** @type {string} */ caution) => html`<p class="caution">${set(caution)}</p>`)}</section>`;
   }
 
