@@ -11,7 +11,9 @@ import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Kind;
 import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.NightRecord;
@@ -40,8 +42,7 @@ final class EvidenceReader {
                         ? OptionalInt.of(Quantities.whole(readings.get(), "count of readings", 0, MOST_READINGS))
                         : OptionalInt.empty(),
                 correlations,
-                map.find("longest").map(value -> (org.hosewright.hydraulics.quantity.Length)
-                        Quantities.positive(org.hosewright.hydraulics.quantity.Kind.LENGTH, value)),
+                map.find("longest").map(value -> (Length) Quantities.positive(Kind.LENGTH, value)),
                 flows(map, kit));
     }
 

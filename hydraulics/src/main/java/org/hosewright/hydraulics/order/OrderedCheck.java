@@ -3,16 +3,14 @@ package org.hosewright.hydraulics.order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hosewright.hydraulics.limit.Bounds;
-import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineState;
-import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 
 /** A pump pressure as it would be ordered, checked from both sides of what the losses may be.
  *
- * @param ordered pump pressure at a gauge before the discharge piping
+ * @param figure what the gauge must show
+ * @param ordered the pump pressure behind it, before the discharge piping
  * @param rounding how it was rounded
  * @param state the line at the best estimate
  * @param least the line where the losses are at the upper end of their 95 % band: least flow
@@ -20,9 +18,10 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
  * @param checks every check made
  * @param notChecked what was not checked and why, as sentences
  * @param cautions what people should know beside, as sentences
- * @param wouldDo the nearest multiple of the step that passes; empty where none would do
+ * @param wouldDo the multiple of the step nearest to the wish that passes; empty where none would do
  */
 public record OrderedCheck(
+        Pressure figure,
         Pressure ordered,
         Rounding rounding,
         LineState state,
@@ -36,20 +35,6 @@ public record OrderedCheck(
         checks = List.copyOf(checks);
         notChecked = List.copyOf(notChecked);
         cautions = List.copyOf(cautions);
-    }
-
-    /** The check of a wished pump pressure, rounded first.
-     *
-     * @param wish pump pressure that is needed, at a gauge before the discharge piping; above 0
-     */
-    public static OrderedCheck rounded(Line line, LossErrors errors, Bounds bounds, Pressure wish, Rounding rounding) {
-        return new Checking(line, errors, bounds, rounding).check(rounding.round(wish), wish);
-    }
-
-    /** The check of a pump pressure as it stands, rounded or not. */
-    public static OrderedCheck asOrdered(
-            Line line, LossErrors errors, Bounds bounds, Pressure ordered, Rounding rounding) {
-        return new Checking(line, errors, bounds, rounding).check(ordered, ordered);
     }
 
     public boolean passed() {

@@ -39,8 +39,8 @@ class OrderedCheckTest {
 
     @Test
     void goodPressurePassesAndShowsWhatItDeliversHolds() {
-        OrderedCheck check = OrderedCheck.rounded(
-                ExampleLines.measured(200, 0), ExampleLines.measuredErrors(), BOUNDS, Pressure.ofPsi(102.9), NEAREST_5);
+        OrderedCheck check = Ordering.of(ExampleLines.measuredErrors(), BOUNDS, NEAREST_5)
+                .rounded(ExampleLines.measured(200, 0), Pressure.ofPsi(102.9));
         assertThat(check.ordered().psi()).isCloseTo(105, within(1e-9));
         assertThat(check.passed()).isTrue();
         assertThat(check.refusal()).isEmpty();
@@ -64,7 +64,7 @@ class OrderedCheckTest {
         // 100 sqrt(165 / (2.06 + 50.55 + 19.34)) = 151.4 gpm at the best estimate, but less where the losses are high.
         Bounds bounds = BOUNDS.withFlows(Optional.empty(), Optional.of(Flow.ofGpm(151)));
         OrderedCheck check =
-                OrderedCheck.asOrdered(line, ExampleLines.measuredErrors(), bounds, Pressure.ofPsi(165), NEAREST_5);
+                Ordering.of(ExampleLines.measuredErrors(), bounds, NEAREST_5).asOrdered(line, Pressure.ofPsi(165));
         assertThat(check.state().flow().gpm()).isGreaterThan(151);
         assertThat(check.least().flow().gpm()).isLessThan(151);
         assertThat(check.passed()).isFalse();
@@ -79,13 +79,13 @@ class OrderedCheckTest {
         Bounds bounds = BOUNDS.withFlows(Optional.empty(), Optional.empty());
         // 75 lbf is 179.6 gpm at 62.4 psi: 71.95 x 1.796^2 = 232.1 psi at the best estimate.
         OrderedCheck best =
-                OrderedCheck.asOrdered(line, ExampleLines.measuredErrors(), bounds, Pressure.ofPsi(230), NEAREST_5);
+                Ordering.of(ExampleLines.measuredErrors(), bounds, NEAREST_5).asOrdered(line, Pressure.ofPsi(230));
         assertThat(best.state().reaction().lbf()).isLessThan(75);
         assertThat(best.most().reaction().lbf()).isGreaterThan(75);
         assertThat(best.passed()).isFalse();
         assertThat(best.refusal()).anyMatch(says -> says.contains("reaction for a crew of 2"));
-        OrderedCheck exact = OrderedCheck.asOrdered(
-                ExampleLines.crosslay(550, 0), LossErrors.UNCORRELATED, bounds, Pressure.ofPsi(230), NEAREST_5);
+        OrderedCheck exact = Ordering.of(LossErrors.UNCORRELATED, bounds, NEAREST_5)
+                .asOrdered(ExampleLines.crosslay(550, 0), Pressure.ofPsi(230));
         assertThat(exact.passed()).isTrue();
         assertThat(exact.notChecked()).anyMatch(says -> says.contains("least flow"));
     }
@@ -107,7 +107,7 @@ class OrderedCheckTest {
         // 270 - 43.4 = 226.6
         assertThat(passes(line, bounds, 225)).isTrue();
         OrderedCheck check =
-                OrderedCheck.rounded(line, LossErrors.UNCORRELATED, bounds, Pressure.ofPsi(228), NEAREST_5);
+                Ordering.of(LossErrors.UNCORRELATED, bounds, NEAREST_5).rounded(line, Pressure.ofPsi(228));
         assertThat(check.passed()).isFalse();
         assertThat(check.refusal())
                 .anyMatch(says -> says.contains("attack-175, nozzle shut"))
@@ -117,8 +117,8 @@ class OrderedCheckTest {
     @Test
     void noneWouldDoIsSaidHolds() {
         Bounds bounds = BOUNDS.withFlows(Optional.empty(), Optional.of(Flow.ofGpm(200)));
-        OrderedCheck check = OrderedCheck.rounded(
-                ExampleLines.measured(200, 0), ExampleLines.measuredErrors(), bounds, Pressure.ofPsi(105), UP_5);
+        OrderedCheck check = Ordering.of(ExampleLines.measuredErrors(), bounds, UP_5)
+                .rounded(ExampleLines.measured(200, 0), Pressure.ofPsi(105));
         assertThat(check.passed()).isFalse();
         assertThat(check.wouldDo()).isEmpty();
         assertThat(check.refusal()).contains("No multiple of 5 psi would do.");
@@ -129,12 +129,9 @@ class OrderedCheckTest {
         Bounds bounds = Bounds.NONE
                 .withCeiling(Pressure.ofKPa(1000))
                 .withFlows(Optional.empty(), Optional.of(Flow.ofLitresPerMinute(400)));
-        OrderedCheck check = OrderedCheck.rounded(
-                ExampleLines.delivery(225, 8),
-                LossErrors.UNCORRELATED,
-                bounds,
-                Pressure.ofKPa(1103),
-                Rounding.of(UnitSystem.SI, Rounding.Way.NEAREST));
+        OrderedCheck check = Ordering.of(
+                        LossErrors.UNCORRELATED, bounds, Rounding.of(UnitSystem.SI, Rounding.Way.NEAREST))
+                .rounded(ExampleLines.delivery(225, 8), Pressure.ofKPa(1103));
         assertThat(check.ordered().kPa()).isCloseTo(1100, within(1e-9));
         assertThat(check.refusal())
                 .anyMatch(says -> says.contains("1100 kPa") && says.contains("above 1000 kPa"))
@@ -147,7 +144,7 @@ class OrderedCheckTest {
         RandomLines random = new RandomLines(20260515);
         Line line = ExampleLines.measured(550, 0);
         OrderedCheck check =
-                OrderedCheck.asOrdered(line, ExampleLines.measuredErrors(), BOUNDS, Pressure.ofPsi(185), NEAREST_5);
+                Ordering.of(ExampleLines.measuredErrors(), BOUNDS, NEAREST_5).asOrdered(line, Pressure.ofPsi(185));
         int draws = 20_000;
         int low = 0;
         int high = 0;
@@ -165,7 +162,8 @@ class OrderedCheckTest {
     }
 
     private static boolean passes(Line line, Bounds bounds, double pump_psi) {
-        return OrderedCheck.asOrdered(line, ExampleLines.measuredErrors(), bounds, Pressure.ofPsi(pump_psi), NEAREST_5)
+        return Ordering.of(ExampleLines.measuredErrors(), bounds, NEAREST_5)
+                .asOrdered(line, Pressure.ofPsi(pump_psi))
                 .passed();
     }
 }

@@ -12,6 +12,8 @@ import org.hosewright.hydraulics.limit.LineLimits;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineState;
 import org.hosewright.hydraulics.line.LossErrors;
+import org.hosewright.hydraulics.order.OrderedCheck;
+import org.hosewright.hydraulics.order.Ordering;
 import org.hosewright.hydraulics.order.Rounding;
 import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Length;
@@ -41,18 +43,19 @@ final class CardMaking {
     private final HosePackage named;
     private final Line line;
     private final PanelGauge gauge;
-    private final CardFigures figures;
+    private final Ordering ordering;
     private final ReachResult reach;
-    private final LossErrors errors;
+    private final Length longest;
 
     private CardMaking(Kit kit, EngineRecord engine, HosePackage named, Bounds bounds, Rounding rounding) {
         this.kit = kit;
         this.named = named;
         this.line = KitLines.of(kit, named, LEVEL);
         this.gauge = PanelGauge.of(kit, engine);
-        this.errors = KitErrors.of(kit);
-        this.figures = new CardFigures(gauge, errors, bounds, rounding);
+        LossErrors errors = KitErrors.of(kit);
+        this.ordering = new Ordering(errors, bounds, rounding, gauge.sight());
         this.reach = Reach.longest(line, errors, bounds);
+        this.longest = lessReserve(reach.longestSafe());
     }
 
     static CardMaking of(Kit kit, EngineRecord engine, HosePackage named, LocalDate today, Rounding rounding) {
@@ -72,17 +75,17 @@ final class CardMaking {
                 floorAdder(),
                 mostGauge(entries.get(entries.size() - 1)),
                 CardAnalysis.floor(kit.units()),
-                longest(),
+                longest,
                 reach.stoppedBy(),
                 cautions(entries));
     }
 
-    /** The longest safe stretch less the company's reserve, in whole sections. */
-    private Length longest() {
+    /** A safe stretch less the company's reserve, in whole sections. */
+    private Length lessReserve(Length safe) {
         double section_m = line.last().hose().section().metres();
         double kept_m = kit.reserve().map(Length::metres).orElse(0.0);
         double sections = Math.ceil(kept_m / section_m - 1e-9);
-        return new Length(Math.max(0, reach.longestSafe().metres() - sections * section_m));
+        return new Length(Math.max(0, safe.metres() - sections * section_m));
     }
 
     List<String> assumed() {
@@ -101,7 +104,7 @@ final class CardMaking {
         List<CardEntry> entries = new ArrayList<>();
         double section_m = line.last().hose().section().metres();
         double own_m = line.last().length().metres();
-        int more = (int) Math.floor((longest().metres() - line.length().metres()) / section_m + 1e-9);
+        int more = (int) Math.floor((longest.metres() - line.length().metres()) / section_m + 1e-9);
         int step = Math.max(1, (int) Math.ceil((more + 1) / (double) MOST_LENGTHS));
         for (int sections = 0; sections <= Math.max(0, more); sections += step) {
             entries.add(entry(line.withLastLength(new Length(own_m + sections * section_m))));
@@ -110,15 +113,15 @@ final class CardMaking {
     }
 
     private CardEntry entry(Line longer) {
-        CardFigures.Figure figure = figures.figure(longer);
+        OrderedCheck check = ordering.forDuty(longer);
         return new CardEntry(
                 longer.length(),
                 longer.sections(),
-                figure.figure(),
+                check.figure(),
                 tested(longer),
-                figure.check(),
-                figure.nearest(),
-                figure.refusal());
+                check,
+                check.passed() ? Optional.of(check.figure()) : check.wouldDo(),
+                check.refusal());
     }
 
     /** True where every hose of the line was flown on a night at least as long as the whole line. */
@@ -141,18 +144,18 @@ final class CardMaking {
     }
 
     /** The figure at which the first limit of pressure would be met, floors or not, rounded down to a step. */
-    private Optional<Pressure> mostGauge(CardEntry longest) {
-        LineState state = longest.check().state();
-        Line longer = line.withLastLength(new Length(longest.length().metres()
+    private Optional<Pressure> mostGauge(CardEntry last) {
+        LineState state = last.check().state();
+        Line longer = line.withLastLength(new Length(last.length().metres()
                 - line.length().metres()
                 + line.last().length().metres()));
-        double step_Pa = figures.rounding().step().pascals();
-        return LineLimits.of(longer, state, figures.bounds()).stream()
+        double step_Pa = ordering.rounding().step().pascals();
+        return LineLimits.of(longer, state, ordering.bounds()).stream()
                 .filter(limit -> limit.at() instanceof Pressure)
-                .map(limit -> LineLimits.findMostPump(limit, state, figures.bounds()))
+                .map(limit -> LineLimits.findMostPump(limit, state, ordering.bounds()))
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingDouble(Pressure::pascals))
-                .map(pump -> gauge.reads(state.withPump(pump)).pascals())
+                .map(pump -> gauge.sight().reads(state.withPump(pump)).pascals())
                 .map(shown_Pa -> new Pressure(Math.floor(shown_Pa / step_Pa + 1e-9) * step_Pa));
     }
 
@@ -162,7 +165,7 @@ final class CardMaking {
             cautions.add("The piping loss of " + line.discharge().id()
                     + " is not known and counted as none: these pressures may be too low. Fly it.");
         }
-        if (longest().metres() < line.length().metres() * (1 - 1e-9)) {
+        if (longest.metres() < line.length().metres() * (1 - 1e-9)) {
             cautions.add("The package as it lies on the rig is longer than what is safe, less the reserve: stopped by "
                     + reach.stoppedBy() + ".");
         }
