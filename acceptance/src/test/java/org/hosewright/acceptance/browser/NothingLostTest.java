@@ -102,6 +102,7 @@ final class NothingLostTest {
         station.ports().drills().change(station.night(), List.of(changed(stored, "112")), new Act("B. Quill", ""));
         cell("pump", 3).press("Tab");
         assertThat(page.getByText("theirs 112, yours 111")).isVisible();
+        assertThat(page.locator("[data-state=both]")).isVisible();
         page.getByText("Keep yours").click();
         assertThat(page.locator("[data-state=saved]")).isVisible();
         assertThat(page.getByText("theirs 112, yours 111")).isHidden();

@@ -150,6 +150,7 @@ class Drill extends Part {
   /** @param {Night} night */
   state(night) {
     const says = { saved: 'All readings are saved.', saving: 'Not saved yet.',
+      both: 'A reading is not saved: somebody else changed it too. Choose which of the two stands.',
       kept: 'Not saved yet: the program on this machine does not answer. What you typed is kept in this browser and is saved as soon as it answers again.' };
     return html`<p class="soft small" role="status" data-state=${night.state}>${says[night.state]} ${this.working ? 'Working out the numbers.' : ''}</p>`;
   }

@@ -20,7 +20,7 @@ export class Night extends EventTarget {
     this.id = record.id;
     /** @type {Row[]} */
     this.rows = [];
-    /** @type {'saved' | 'saving' | 'kept'} */
+    /** @type {'saved' | 'saving' | 'kept' | 'both'} */
     this.state = 'saved';
     this.sending = false;
     this.version = 0;
@@ -71,7 +71,9 @@ export class Night extends EventTarget {
         this.rows.push(newRow(draft.cells, 1));
       }
     }
-    if (this.rows.some(unsaved)) this.later(0);
+    if (!this.rows.some(unsaved)) return;
+    this.state = 'saving';
+    this.later(0);
   }
 
   /** Makes sure that a blank row for the next reading stands at the end. */
@@ -149,8 +151,8 @@ export class Night extends EventTarget {
     try {
       const record = await post(`/drills/${this.id}/changes`, { changes: rows.map(asChange) });
       rows.forEach((row, at) => { row.saved = typed[at]; });
-      this.state = 'saved';
       this.adopt(record, rows);
+      this.state = this.standing();
       this.ensureBlank();
       this.dispatchEvent(new Event('saved'));
     } catch (error) {
@@ -159,7 +161,7 @@ export class Night extends EventTarget {
     this.sending = false;
     this.remember();
     this.tell();
-    if (this.rows.some((row) => unsaved(row) && !row.theirs)) this.later(this.state === 'saved' ? WAIT_MS : AGAIN_MS);
+    if (this.rows.some((row) => unsaved(row) && !row.theirs)) this.later(this.state === 'kept' ? AGAIN_MS : WAIT_MS);
   }
 
   /** @param {unknown} error */
@@ -176,8 +178,14 @@ export class Night extends EventTarget {
       const theirs = stored.rows.find((/** @type {StoredRow} */ other) => other.id === row.id);
       if (theirs && theirs.version !== row.version) row.theirs = theirs;
     }
-    this.state = 'saved';
     this.adopt(stored);
+    this.state = this.standing();
+  }
+
+  /** How the rows stand while the server answers. @returns {'saved' | 'saving' | 'both'} */
+  standing() {
+    if (this.rows.some((row) => row.theirs)) return 'both';
+    return this.rows.some(unsaved) ? 'saving' : 'saved';
   }
 
   /** @param {Row} row @param {boolean} mine which of the two shall stand */
@@ -186,6 +194,7 @@ export class Night extends EventTarget {
     row.version = theirs.version;
     if (!mine) Object.assign(row, { cells: { ...theirs.cells }, saved: row.typed });
     row.theirs = undefined;
+    if (this.state === 'both') this.state = this.standing();
     this.remember();
     this.later(0);
     this.tell();
