@@ -3,16 +3,12 @@ package org.hosewright.cli.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.hosewright.cli.text.BranchedText;
 import org.hosewright.cli.text.LayText;
 import org.hosewright.files.lay.LayFile;
 import org.hosewright.files.plain.PlainText;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.lay.BranchedLay;
-import org.hosewright.ledger.lay.BranchedReport;
 import org.hosewright.ledger.lay.LayReport;
-import org.hosewright.ledger.lay.SingleLay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -36,14 +32,8 @@ public final class Lay implements Callable<Integer> {
     public Integer call() {
         Kit company = kit.read().kit();
         var laid = LayFile.readLaid(PlainText.read(file, PlainText.YAML_LIMIT), company, file.toString());
-        var today = Optional.of(KitFile.today(company));
-        if (laid instanceof BranchedLay branched) {
-            var report = BranchedReport.of(company, branched, today);
-            printing.print(() -> ResultJson.lay(report), () -> BranchedText.of(report));
-        } else {
-            var report = LayReport.of(company, (SingleLay) laid, today);
-            printing.print(() -> ResultJson.lay(report), () -> LayText.of(report));
-        }
+        var report = LayReport.of(company, laid, Optional.of(KitFile.today(company)));
+        printing.print(() -> ResultJson.lay(report), () -> LayText.of(report));
         return Exit.DONE.status();
     }
 }

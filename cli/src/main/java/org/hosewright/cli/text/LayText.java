@@ -1,34 +1,73 @@
 package org.hosewright.cli.text;
 
 import java.util.List;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.LayState.Gate;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.working.Step;
+import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.lay.LayReport;
 
-/** A lay solved, in plain text; a broken limit stands before the numbers. */
+/** A lay solved, in plain text; broken limits and the second line stand before the numbers. */
 public final class LayText {
     private LayText() {}
 
     public static List<String> of(LayReport lay) {
         var shown = QuantityShown.of(lay.kit().units());
         var report = new Report();
-        report.title(lay.kit().company() + ", " + lay.lay().laid().id());
+        report.title(lay.kit().company() + ", " + lay.laid().engine());
         report.list("Beyond its limit", listBroken(lay.limits(), shown));
-        var answer = new Columns("", "");
-        answer.add("pump", shown.withBand(lay.pump()));
-        lay.intake().ifPresent(intake -> answer.add("intake", shown.text(intake)));
-        answer.add("flow", shown.withBand(lay.flow()));
-        answer.add("at the tip", shown.text(lay.state().tip()));
-        answer.add("reaction", shown.text(lay.state().reaction()));
-        report.table("The line", answer);
+        report.list("The other line of a wye, pump untouched", lay.secondSays());
+        report.table("The pump", pump(lay, shown));
+        report.table("The tips", tips(lay, shown));
+        report.table("At the discharges", gates(lay, shown));
         report.table("Limits, the most used first", limits(lay.limits(), shown));
+        lay.workings().forEach(working -> report.table(working.title(), steps(working)));
         report.list("Keep in mind", lay.cautions());
         report.list("Assumed", lay.assumed());
         return report.lines();
     }
 
-    static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
+    private static Columns pump(LayReport lay, QuantityShown shown) {
+        var pump = new Columns("", "");
+        pump.add("pump", shown.withBand(lay.pump()));
+        lay.intake().ifPresent(intake -> pump.add("intake", shown.text(intake)));
+        pump.add("flow", shown.text(lay.state().flow()));
+        return pump;
+    }
+
+    private static Columns tips(LayReport lay, QuantityShown shown) {
+        var tips = new Columns("tip", "at the tip", "flow", "reaction");
+        for (AtTip tip : lay.state().tips()) {
+            boolean shut = tip.outlet().shut();
+            tips.add(
+                    tip.outlet().id() + (shut ? ", shut" : ""),
+                    shown.text(tip.state().tip()),
+                    shown.withBand(lay.flowOf(tip)),
+                    shown.text(tip.state().reaction()));
+        }
+        return tips;
+    }
+
+    private static Columns gates(LayReport lay, QuantityShown shown) {
+        var gates = new Columns("gate down", "by");
+        for (Gate gate : lay.state().gates()) {
+            gates.add(gate.discharge(), shown.text(gate.down()));
+        }
+        return gates;
+    }
+
+    private static Columns steps(Working working) {
+        var table = new Columns("", "", "");
+        for (Step step : working.steps()) {
+            table.add(step.says(), step.numbers(), step.result());
+        }
+        return table;
+    }
+
+    private static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
         return limits.stream()
                 .filter(Limit::broken)
                 .map(limit -> limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit())
@@ -36,7 +75,7 @@ public final class LayText {
                 .toList();
     }
 
-    static Columns limits(List<Limit> limits, QuantityShown shown) {
+    private static Columns limits(List<Limit> limits, QuantityShown shown) {
         var table = new Columns("limit", "stands at", "of", "used");
         for (Limit limit : limits) {
             table.add(

@@ -18,7 +18,7 @@ import org.hosewright.hydraulics.limit.Crew;
 import org.hosewright.hydraulics.line.Run;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.lay.BranchedLay;
+import org.hosewright.ledger.lay.Laid;
 import org.hosewright.ledger.lay.LaidSupply;
 import org.hosewright.ledger.line.KitLines;
 
@@ -27,18 +27,19 @@ final class Branches {
     private static final String SOLVED = "lines, wyes and nozzles";
 
     private final Kit kit;
-    private final String source;
     private final TipNames names;
     private final List<String> assumed = new ArrayList<>();
 
-    private Branches(Kit kit, String source, TipNames names) {
+    private Branches(Kit kit, TipNames names) {
         this.kit = kit;
-        this.source = source;
         this.names = names;
     }
 
-    static BranchedLay of(LayDocument lay, Kit kit, String source) {
-        Branches reader = new Branches(kit, source, TipNames.of(lay));
+    static Laid of(LayDocument lay, Kit kit, String source) {
+        Branches reader = new Branches(kit, TipNames.of(lay));
+        lay.pump().ifPresent(pump -> {
+            throw new InvalidInput("pump of the lay, which is not solved here,", "pump", "no such key", source);
+        });
         Engine engine = KitLines.get(kit.engines(), lay.engine(), "engine").engine();
         List<Lay.FromDischarge> lines = new ArrayList<>();
         for (LaidLine line : lay.lines()) {
@@ -48,10 +49,10 @@ final class Branches {
                 reader.assumed.add("The loss of the piping of " + line.discharge() + " is not known: none is taken.");
             }
         }
-        Optional<LaidSupply> supply = lay.supply().flatMap(OneLine::supply);
+        Optional<LaidSupply> supply = lay.supply().flatMap(Supplies::of);
         try {
-            return new BranchedLay(
-                    lay.engine(), new Lay(lines), supply, lay.ask(), OneLine.leftOut(lay), reader.assumed);
+            return new Laid(
+                    lay.engine(), new Lay(lines), supply, lay.ask(), Supplies.leftOut(lay.supply()), reader.assumed);
         } catch (InvalidInput e) {
             throw e.at(source);
         }
@@ -59,13 +60,19 @@ final class Branches {
 
     private Leg leg(LayDocument.Leg leg, String path, OptionalInt crew) {
         if (leg.hose().isEmpty()) {
-            throw new InvalidInput("hose of " + path, "", "hose in laying order", source);
+            throw new InvalidInput("hose of " + path, "", "hose in laying order", leg.where());
         }
+        leg.gate().ifPresent(gate -> {
+            throw notSolved("a gate", "gate", leg);
+        });
+        leg.damage().ifPresent(damage -> {
+            throw notSolved("damage", "damage", leg);
+        });
         if (leg.rise().isEmpty()) {
             assumed.add("No rise is stated for " + path + ": its hose is taken level.");
         }
         OptionalInt people = leg.crew().isPresent() ? leg.crew() : crew;
-        return new Leg(runs(leg.hose(), leg.rise().orElse(new Length(0))), end(leg.end(), path, people));
+        return new Leg(runs(leg.hose(), leg.rise().orElse(new Length(0))), end(leg, path, people));
     }
 
     /** The chain; a rise stands in its last hose and a fall in its first, so that each is checked at the most it sees. */
@@ -76,8 +83,9 @@ final class Branches {
         return runs;
     }
 
-    private End end(LayDocument.End end, String path, OptionalInt people) {
-        if (end instanceof LayDocument.End.Tip tip) {
+    private End end(LayDocument.Leg leg, String path, OptionalInt people) {
+        LaidEnd end = leg.end();
+        if (end instanceof LaidEnd.Tip tip) {
             return new End.Outlet(
                     names.get(path),
                     KitLines.nozzle(kit, tip.nozzle(), tip.setting()),
@@ -85,19 +93,24 @@ final class Branches {
                     tip.shut(),
                     crew(people));
         }
-        if (end instanceof LayDocument.End.Wye wye) {
+        if (end instanceof LaidEnd.Wye wye) {
             return wye(wye, path, people);
         }
-        String word = end instanceof LayDocument.End.Join join ? join.name() : ((LayDocument.End.Piece) end).word();
-        String what = end instanceof LayDocument.End.Join ? "a join" : "a piece";
-        throw new InvalidInput(what + " in the lay, which is not solved here,", word, SOLVED, source);
+        if (end instanceof LaidEnd.Join join) {
+            throw notSolved("a join", join.name(), leg);
+        }
+        throw notSolved("a piece", end.word(), leg);
     }
 
-    private End wye(LayDocument.End.Wye wye, String path, OptionalInt people) {
+    private static InvalidInput notSolved(String what, String word, LayDocument.Leg leg) {
+        return new InvalidInput(what + " in the lay, which is not solved here,", word, SOLVED, leg.where());
+    }
+
+    private End wye(LaidEnd.Wye wye, String path, OptionalInt people) {
         Optional<Appliance> appliance =
                 wye.appliance().map(id -> KitLines.get(kit.appliances(), id, "appliance of " + path));
         if (appliance.isEmpty()) {
-            assumed.add("The wye on " + path + " is not named: it is taken to lose nothing.");
+            assumed.add("The " + wye.word() + " on " + path + " is not named: it is taken to lose nothing.");
         }
         Map<String, Leg> legs = new LinkedHashMap<>();
         wye.legs().forEach((key, leg) -> legs.put(key, leg(leg, path + "/" + key, people)));

@@ -3,14 +3,9 @@ package org.hosewright.files.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import org.hosewright.files.lay.LayDocument.End;
-import org.hosewright.files.lay.LayDocument.Hydrant;
 import org.hosewright.files.lay.LayDocument.Joint;
 import org.hosewright.files.lay.LayDocument.LaidLine;
-import org.hosewright.files.lay.LayDocument.Leg;
-import org.hosewright.files.lay.LayDocument.Supply;
+import org.hosewright.files.lay.LayDocument.Pumping;
 import org.hosewright.files.term.Names;
 import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
@@ -19,15 +14,14 @@ import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.equipment.Engine;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.line.Ask;
-import org.hosewright.hydraulics.quantity.Kind;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.lay.Laid;
-import org.hosewright.ledger.lay.SingleLay;
 
 /** The strict reader of a lay file. */
 public final class LayFile {
     private static final String ASK = "one of { tip: 50 psi }, { flow: 161 gpm } and { pump: 117 psi }";
     private static final String LINES = "a list of lines, each from one discharge";
+    private static final String PUMP = "one of { holds: 117 psi } and { speed: fixed, at: 145 psi, flow: 300 gpm }";
 
     private final YamlMap file;
     private final LegReader legs;
@@ -50,26 +44,16 @@ public final class LayFile {
         return new LayFile(YamlReader.read(text, source), kit).lay();
     }
 
-    /** The lay of a text that is one line without branches.
-     *
-     * @throws InvalidInput it is more than that; the message names the piece
-     */
-    public static SingleLay readLine(String text, Kit kit, String source) {
-        LayFile reader = new LayFile(YamlReader.read(text, source), kit);
-        return OneLine.of(reader.lay(), source);
-    }
-
     /** The lay of a text, made from the kit's pieces.
      *
      * @throws InvalidInput it holds a piece that is not solved; the message names the piece
      */
     public static Laid readLaid(String text, Kit kit, String source) {
-        LayDocument lay = read(text, kit, source);
-        return OneLine.is(lay) ? OneLine.of(lay, source) : Branches.of(lay, kit, source);
+        return Branches.of(read(text, kit, source), kit, source);
     }
 
     private LayDocument lay() {
-        file.only("engine", "supply", "lines", "joins", "ask");
+        file.only("engine", "pump", "supply", "lines", "joins", "ask");
         String engine = Names.get(file, "engine", kit.engines().keySet());
         YamlValue list = file.get("lines", LINES);
         List<LaidLine> lines = new ArrayList<>();
@@ -83,8 +67,13 @@ public final class LayFile {
                 .map(all -> all.byId("a join", (name, value) -> joint(value.map())))
                 .orElse(Map.of());
         LayDocument lay = new LayDocument(
-                engine, file.findMap("supply").map(this::supply), lines, joins, ask(file.get("ask", ASK)));
-        checkJoins(lay);
+                engine,
+                file.findMap("pump").map(LayFile::pump),
+                file.findMap("supply").map(map -> new SourceReader(kit, engine).source(map)),
+                lines,
+                joins,
+                ask(file.get("ask", ASK)));
+        Joins.check(lay, file.place().text());
         return lay;
     }
 
@@ -97,27 +86,17 @@ public final class LayFile {
         return new Joint(legs.appliance(map), legs.leg(map, "appliance"));
     }
 
-    private Supply supply(YamlMap map) {
-        map.only("hydrant", "hose", "rise", "keep");
-        return new Supply(
-                map.findMap("hydrant").map(LayFile::hydrant),
-                legs.chain(map),
-                map.find("rise").map(Quantities::rise),
-                map.find("keep").map(Quantities::pressure));
-    }
-
-    private static Hydrant hydrant(YamlMap map) {
-        map.only("static", "residual", "at", "tested");
-        YamlValue residual = map.get("residual", Kind.PRESSURE.inWords());
-        Hydrant hydrant = new Hydrant(
-                Quantities.pressure(map.get("static", Kind.PRESSURE.inWords())),
-                Quantities.pressure(residual),
-                Quantities.flow(map.get("at", Kind.FLOW.inWords())),
-                map.find("tested").map(Quantities::day));
-        if (hydrant.residual().pascals() >= hydrant.still().pascals()) {
-            throw residual.refused("residual pressure", "less than the static pressure");
+    private static Pumping pump(YamlMap map) {
+        map.only("holds", "speed", "at", "flow");
+        if (map.find("holds").isPresent()) {
+            map.only("holds");
+            return new Pumping.Holds(Quantities.pressure(map.get("holds", PUMP)));
         }
-        return hydrant;
+        YamlValue speed = map.get("speed", PUMP);
+        if (!speed.text(PUMP).equals("fixed")) {
+            throw speed.refused("speed", "fixed, with at and flow");
+        }
+        return new Pumping.FixedSpeed(Quantities.pressure(map.get("at", PUMP)), Quantities.flow(map.get("flow", PUMP)));
     }
 
     private static Ask ask(YamlValue value) {
@@ -134,35 +113,5 @@ public final class LayFile {
             case "flow" -> new Ask.AtFlow(Quantities.flow(map.get("flow", ASK)));
             default -> new Ask.AtPump(Quantities.pressure(map.get("pump", ASK)));
         };
-    }
-
-    /** Refuses joins that nothing leads to, and ends in joins that are not described. */
-    private void checkJoins(LayDocument lay) {
-        Set<String> named = new TreeSet<>();
-        lay.lines().forEach(line -> collect(line.leg(), named));
-        lay.joins().values().forEach(joint -> collect(joint.leg(), named));
-        for (String name : named) {
-            if (!lay.joins().containsKey(name)) {
-                throw new InvalidInput(
-                        "join",
-                        name,
-                        "a join that stands under joins",
-                        file.place().text());
-            }
-        }
-        for (String name : lay.joins().keySet()) {
-            if (!named.contains(name)) {
-                throw new InvalidInput(
-                        "join", name, "a join that lines end in", file.place().text());
-            }
-        }
-    }
-
-    private static void collect(Leg leg, Set<String> named) {
-        if (leg.end() instanceof End.Join join) {
-            named.add(join.name());
-        } else if (leg.end() instanceof End.Wye wye) {
-            wye.legs().values().forEach(one -> collect(one, named));
-        }
     }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.hosewright.files.lay.LayDocument.LaidLine;
-import org.hosewright.files.lay.LayDocument.Leg;
 
 /** The names of a lay's tips: the leg's key, with its discharge before it where the key alone is not one tip's. */
 final class TipNames {
@@ -20,8 +19,9 @@ final class TipNames {
     static TipNames of(LayDocument lay) {
         List<String> paths = new ArrayList<>();
         for (LaidLine line : lay.lines()) {
-            collect(line.leg(), line.discharge(), paths);
+            paths.addAll(LaidTree.paths(line.leg(), line.discharge()));
         }
+        lay.joins().forEach((name, joint) -> paths.addAll(LaidTree.paths(joint.leg(), name)));
         Map<String, String> names = new LinkedHashMap<>();
         for (String path : paths) {
             names.put(path, name(path, paths));
@@ -55,13 +55,5 @@ final class TipNames {
     private static String ofDischarge(String path) {
         int first = path.indexOf('/');
         return first < 0 ? path : path.substring(0, first) + "/" + key(path);
-    }
-
-    private static void collect(Leg leg, String path, List<String> paths) {
-        if (leg.end() instanceof LayDocument.End.Wye wye) {
-            wye.legs().forEach((key, one) -> collect(one, path + "/" + key, paths));
-        } else {
-            paths.add(path);
-        }
     }
 }

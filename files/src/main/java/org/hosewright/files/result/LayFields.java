@@ -1,42 +1,96 @@
 package org.hosewright.files.result;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.LayState.Gate;
+import org.hosewright.hydraulics.lay.SecondLine;
 import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.quantity.Flow;
+import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.lay.LayReport;
 
-/** The fields of a lay's result. */
+/** The fields of a lay's result; what a second line does stands before the numbers. */
 final class LayFields {
-    private LayFields() {}
+    private final LayReport report;
+    private final UnitSystem units;
 
-    static Map<String, Object> map(LayReport report) {
-        UnitSystem units = report.kit().units();
-        Fields pump = new Fields(units).put("pressure", report.pump()).put("flow", report.flow());
-        report.intake().ifPresent(intake -> pump.put("intake", intake));
-        Map<String, Object> tip = new Fields(units)
-                .put("id", report.lay().laid().id())
-                .put("pressure", report.state().tip())
-                .put("flow", report.flow())
-                .put("reaction", report.state().reaction())
-                .map();
+    LayFields(LayReport report) {
+        this.report = report;
+        this.units = report.kit().units();
+    }
+
+    Map<String, Object> map() {
+        List<String> shut = report.state().tips().stream()
+                .filter(tip -> tip.outlet().shut())
+                .map(tip -> tip.outlet().id())
+                .toList();
         return new Fields(units)
                 .put("units", units.word())
-                .put("pump", pump.map())
-                .putAll("tips", List.of(tip))
-                .putAll("gates", List.of())
                 .putAll(
-                        "limits",
-                        report.limits().stream()
-                                .map(limit -> limit(limit, units))
+                        "secondLine",
+                        report.secondLines().stream().map(this::second).toList())
+                .put("pump", pump())
+                .putAll(
+                        "tips",
+                        report.state().open().stream()
+                                .map(tip -> tip(tip, report.flowOf(tip)))
                                 .toList())
+                .put("shut", shut)
+                .putAll("gates", report.state().gates().stream().map(this::gate).toList())
+                .putAll("limits", report.limits().stream().map(this::limit).toList())
                 .putAll("workings", DrillFields.workings(report.workings()))
-                .put("cautions", report.cautions())
+                .put("cautions", cautions())
                 .put("assumed", report.assumed())
                 .map();
     }
 
-    static Map<String, Object> limit(Limit limit, UnitSystem units) {
+    private Map<String, Object> pump() {
+        Fields pump = new Fields(units)
+                .put("pressure", report.pump())
+                .put("flow", report.state().flow());
+        report.intake().ifPresent(intake -> pump.put("intake", intake));
+        return pump.map();
+    }
+
+    private List<String> cautions() {
+        List<String> all = new ArrayList<>(report.secondSays());
+        all.addAll(report.cautions());
+        return all;
+    }
+
+    private Map<String, Object> second(SecondLine one) {
+        return new Fields(units)
+                .put("turned", one.turned())
+                .put("opens", one.opens())
+                .put("flow", one.lay().flow())
+                .putAll(
+                        "tips",
+                        one.tips().stream()
+                                .map(tip -> tip(tip, Known.of(tip.state().flow())))
+                                .toList())
+                .map();
+    }
+
+    private Map<String, Object> tip(AtTip tip, Known<Flow> flow) {
+        return new Fields(units)
+                .put("id", tip.outlet().id())
+                .put("pressure", tip.state().tip())
+                .put("flow", flow)
+                .put("reaction", tip.state().reaction())
+                .map();
+    }
+
+    private Map<String, Object> gate(Gate gate) {
+        return new Fields(units)
+                .put("discharge", gate.discharge())
+                .put("gateDown", gate.down())
+                .map();
+    }
+
+    private Map<String, Object> limit(Limit limit) {
         return new Fields(units)
                 .put("what", limit.what())
                 .put("kind", limit.kind().word())

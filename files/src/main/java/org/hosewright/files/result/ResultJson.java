@@ -11,7 +11,6 @@ import java.util.Map;
 import org.hosewright.evidence.calibration.Finding;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.drill.DrillReport;
-import org.hosewright.ledger.lay.BranchedReport;
 import org.hosewright.ledger.lay.LayReport;
 import org.hosewright.ledger.reach.PackageReach;
 import org.hosewright.ledger.reach.ReachReport;
@@ -54,14 +53,9 @@ public final class ResultJson {
                 .map());
     }
 
-    /** A lay of one line, solved. */
+    /** A lay, solved. */
     public static String lay(LayReport report) {
-        return write(LayFields.map(report));
-    }
-
-    /** A lay of several tips, solved. */
-    public static String lay(BranchedReport report) {
-        return write(new BranchedFields(report).map());
+        return write(new LayFields(report).map());
     }
 
     /** Any object as one JSON document, with the settings that every document here has. */

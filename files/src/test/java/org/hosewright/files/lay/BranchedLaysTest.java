@@ -12,8 +12,8 @@ import org.hosewright.files.Examples;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.lay.BranchedLay;
-import org.hosewright.ledger.lay.BranchedReport;
+import org.hosewright.ledger.lay.Laid;
+import org.hosewright.ledger.lay.LayReport;
 import org.junit.jupiter.api.Test;
 
 /** Lays of several lines and wyes, from their file to their result. */
@@ -24,8 +24,8 @@ class BranchedLaysTest {
 
     private static JsonNode json(Kit kit, String text) {
         try {
-            BranchedLay laid = (BranchedLay) LayFile.readLaid(text, kit, "lay.yaml");
-            return new JsonMapper().readTree(ResultJson.lay(BranchedReport.of(kit, laid, Optional.empty())));
+            Laid laid = LayFile.readLaid(text, kit, "lay.yaml");
+            return new JsonMapper().readTree(ResultJson.lay(LayReport.of(kit, laid, Optional.empty())));
         } catch (JsonProcessingException e) {
             throw new AssertionError(e);
         }
@@ -181,7 +181,9 @@ class BranchedLaysTest {
         refused(join, "a join in the lay, which is not solved here, cannot be 'porch'");
         String two = Examples.text(TWO_LINES);
         refused(
-                two.replace("200 ft attack-175, rise: 20 ft, nozzle: seven-eighths", "200 ft attack-175, monitor: {}"),
+                two.replace(
+                        "200 ft attack-175, rise: 20 ft, nozzle: seven-eighths",
+                        "200 ft attack-175, monitor: { nozzle: seven-eighths }"),
                 "a piece in the lay, which is not solved here, cannot be 'monitor'");
         refused(two.replace("hose: 400 ft leader-3", "rise: 0 ft"), "hose of rear-3 is missing");
         refused(two.replace("appliance: gated-wye", "appliance: gated-why"), "gated-why");
@@ -190,6 +192,14 @@ class BranchedLaysTest {
                         "a: { hose: 200 ft attack-175, rise: 20 ft, nozzle: seven-eighths }",
                         "a: { hose: 200 ft attack-175 }"),
                 "the end of the hose");
+    }
+
+    @Test
+    void layWithEveryNozzleShutRefused() {
+        String shut = Examples.text(TWO_LINES).replace("nozzle: seven-eighths", "nozzle: seven-eighths, shut: true");
+        assertThatThrownBy(() -> json(kit, shut))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("every nozzle of the lay cannot be 'shut'; what would do: a nozzle that is open.");
     }
 
     private void refused(String text, String says) {

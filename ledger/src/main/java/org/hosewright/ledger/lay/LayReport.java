@@ -2,55 +2,58 @@ package org.hosewright.ledger.lay;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.hosewright.hydraulics.lay.LayCautions;
+import org.hosewright.hydraulics.lay.LayLimits;
+import org.hosewright.hydraulics.lay.LaySolver;
+import org.hosewright.hydraulics.lay.LayState;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.SecondLine;
 import org.hosewright.hydraulics.limit.Bounds;
-import org.hosewright.hydraulics.limit.Cautions;
 import org.hosewright.hydraulics.limit.Limit;
-import org.hosewright.hydraulics.limit.LineLimits;
-import org.hosewright.hydraulics.line.Ask;
-import org.hosewright.hydraulics.line.Line;
-import org.hosewright.hydraulics.line.LineSolver;
-import org.hosewright.hydraulics.line.LineState;
-import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
-import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.supply.SupplyLine;
-import org.hosewright.hydraulics.working.FlowWorking;
-import org.hosewright.hydraulics.working.PumpWorking;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.line.KitBounds;
-import org.hosewright.ledger.line.KitErrors;
-import org.hosewright.ledger.line.KitLines;
 
-/** A lay of one line, solved: what its result file, its text and its page show.
+/** A lay solved: what its result file, its text and its page show.
  *
  * @param kit the kit
- * @param lay the lay and what was asked
- * @param state the line at the best estimate
+ * @param laid the lay and what was asked
+ * @param state pump, tips and gates at the best estimate
  * @param pump pump pressure, with its standard error where it was worked out
- * @param flow flow at the tip, with its standard error where it was worked out
+ * @param flows flow of each open tip by its name, with its standard error where it was worked out
+ * @param secondLines what each tip of a wye gets when one opens or shuts with the pump untouched
+ * @param secondSays the same as sentences; they stand before the numbers
  * @param intake pressure that the supply leaves at the pump, where the supply is stated
  * @param limits every limit, the most used first
  * @param workings hand calculation of the answer
- * @param cautions what people must keep in mind
+ * @param cautions what people must keep in mind, {@code secondSays} not among them
  * @param assumed each default that the result rests on
  */
 public record LayReport(
         Kit kit,
-        SingleLay lay,
-        LineState state,
+        Laid laid,
+        LayState state,
         Known<Pressure> pump,
-        Known<Flow> flow,
+        Map<String, Known<Flow>> flows,
+        List<SecondLine> secondLines,
+        List<String> secondSays,
         Optional<Pressure> intake,
         List<Limit> limits,
         List<Working> workings,
         List<String> cautions,
         List<String> assumed) {
     public LayReport {
+        flows = Collections.unmodifiableMap(new LinkedHashMap<>(flows));
+        secondLines = List.copyOf(secondLines);
+        secondSays = List.copyOf(secondSays);
         limits = List.copyOf(limits);
         workings = List.copyOf(workings);
         cautions = List.copyOf(cautions);
@@ -61,46 +64,43 @@ public record LayReport(
      *
      * @param today the day that ages of tests are taken at; absent where they are not judged
      */
-    public static LayReport of(Kit kit, SingleLay lay, Optional<LocalDate> today) {
-        Line line =
-                KitLines.of(kit, lay.laid(), new Length(0)).withRise(lay.rise().orElse(new Length(0)));
-        LossErrors errors = KitErrors.of(kit);
-        Optional<SupplyLine> supply = lay.supply().map(laid -> laid.line(kit));
-        Bounds bounds = KitBounds.of(kit, lay.laid(), today).withSupply(supply.map(SupplyLine::most));
-        LineState state = LineSolver.solve(line, lay.ask());
-        Known<Flow> flow = lay.ask() instanceof Ask.AtPump pump
-                ? LineSolver.delivered(line, errors, pump.pressure())
-                : Known.of(state.flow());
-        List<String> cautions = new ArrayList<>(lay.leftOut());
-        lay.supply().ifPresent(laid -> cautions.addAll(laid.cautions()));
-        cautions.addAll(Cautions.list(line, state, bounds, kit.units()));
+    public static LayReport of(Kit kit, Laid laid, Optional<LocalDate> today) {
+        LayState state = LaySolver.solve(laid.lay(), laid.ask());
+        Optional<SupplyLine> supply = laid.supply().map(one -> one.line(kit));
+        Bounds bounds = LayBounds.of(kit, laid, state, today).withSupply(supply.map(SupplyLine::most));
+        List<SecondLine> second = SecondLine.listOf(laid.lay(), state);
+        LayErrors errors = new LayErrors(kit, laid, state);
         return new LayReport(
                 kit,
-                lay,
+                laid,
                 state,
-                LineSolver.neededPump(line, errors, lay.ask()),
-                flow,
+                errors.pump(),
+                errors.flows(),
+                second,
+                new SecondLineWords(kit, bounds).says(second),
                 supply.map(feeding -> feeding.intakeAt(state.flow())),
-                LineLimits.of(line, state, bounds),
-                workings(kit, line, lay.ask()),
-                cautions,
-                assumed(kit, lay, errors, line));
+                LayLimits.of(state, bounds),
+                LayWorkings.list(kit, laid, state),
+                cautions(kit, laid, state, bounds),
+                assumed(kit, laid, errors));
     }
 
-    private static List<Working> workings(Kit kit, Line line, Ask ask) {
-        return List.of(
-                ask instanceof Ask.AtPump pump
-                        ? FlowWorking.of(line, pump.pressure(), kit.units())
-                        : PumpWorking.of(line, ask, kit.units()));
+    /** The flow of a tip as far as it is known. */
+    public Known<Flow> flowOf(AtTip tip) {
+        return flows.getOrDefault(tip.outlet().id(), Known.of(tip.state().flow()));
     }
 
-    private static List<String> assumed(Kit kit, SingleLay lay, LossErrors errors, Line line) {
-        List<String> assumed = new ArrayList<>();
-        if (lay.rise().isEmpty()) {
-            assumed.add("No rise is stated: the tip is taken level with the pump.");
-        }
-        lay.supply().ifPresent(laid -> assumed.addAll(laid.assumed(kit)));
-        assumed.addAll(errors.listAssumed(line));
+    private static List<String> cautions(Kit kit, Laid laid, LayState state, Bounds bounds) {
+        List<String> cautions = new ArrayList<>(laid.leftOut());
+        laid.supply().ifPresent(one -> cautions.addAll(one.cautions()));
+        cautions.addAll(LayCautions.list(state, laid.ask(), bounds, kit.units()));
+        return cautions;
+    }
+
+    private static List<String> assumed(Kit kit, Laid laid, LayErrors errors) {
+        List<String> assumed = new ArrayList<>(laid.assumed());
+        laid.supply().ifPresent(one -> assumed.addAll(one.assumed(kit)));
+        assumed.addAll(errors.assumed());
         return assumed;
     }
 }

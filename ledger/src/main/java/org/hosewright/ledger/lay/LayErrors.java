@@ -1,0 +1,63 @@
+package org.hosewright.ledger.lay;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.hydraulics.lay.LayState;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.line.Ask;
+import org.hosewright.hydraulics.line.LineSolver;
+import org.hosewright.hydraulics.line.LossErrors;
+import org.hosewright.hydraulics.quantity.Flow;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitErrors;
+
+/** How well a lay's figures are known from the errors of the kit's losses. */
+final class LayErrors {
+    private static final String NOT_CARRIED =
+            "The errors of the losses are not carried through a lay of several tips: its figures bear none.";
+
+    private final Laid laid;
+    private final LayState state;
+    private final LossErrors errors;
+    private final Optional<AtTip> only;
+
+    LayErrors(Kit kit, Laid laid, LayState state) {
+        this.laid = laid;
+        this.state = state;
+        this.errors = KitErrors.of(kit);
+        this.only = state.tips().size() == 1 ? Optional.of(state.tips().get(0)) : Optional.empty();
+    }
+
+    Known<Pressure> pump() {
+        return only.map(tip -> LineSolver.neededPump(tip.path(), errors, laid.ask()))
+                .orElse(Known.of(state.pump()));
+    }
+
+    /** The flow of each open tip by its name. */
+    Map<String, Known<Flow>> flows() {
+        Map<String, Known<Flow>> flows = new LinkedHashMap<>();
+        state.open()
+                .forEach(
+                        tip -> flows.put(tip.outlet().id(), Known.of(tip.state().flow())));
+        if (laid.ask() instanceof Ask.AtPump given) {
+            only.ifPresent(
+                    tip -> flows.put(tip.outlet().id(), LineSolver.delivered(tip.path(), errors, given.pressure())));
+        }
+        return flows;
+    }
+
+    /** What is taken for granted about the errors, as sentences. */
+    List<String> assumed() {
+        if (only.isPresent()) {
+            return errors.listAssumed(only.get().path());
+        }
+        boolean stated = state.tips().stream()
+                .flatMap(tip -> tip.path().runs().stream())
+                .anyMatch(run -> run.hose().loss().standardError().isPresent());
+        return stated ? List.of(NOT_CARRIED) : List.of();
+    }
+}
