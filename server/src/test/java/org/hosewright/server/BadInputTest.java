@@ -115,9 +115,9 @@ final class BadInputTest {
         HttpResponse<String> answer = running.post(
                 "/api/v1/drills/" + running.night() + "/row-check", JSON.writeValueAsString(Map.of("cells", cells)));
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(JSON.readTree(answer.body()).path("trouble").asText())
-                .contains(names.strip())
-                .contains("what would do");
+        JsonNode told = JSON.readTree(answer.body());
+        assertThat(told.path("trouble").asText()).contains(names.strip()).contains("what would do");
+        assertThat(told.path("column").asText()).isEqualTo(column.strip());
     }
 
     @ParameterizedTest

@@ -11,6 +11,7 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.NeededRow;
 import org.hosewright.ledger.drill.RuleRow;
+import org.hosewright.ledger.line.InWords;
 
 /** What a test night showed, in plain text. */
 public final class DrillText {
@@ -32,7 +33,7 @@ public final class DrillText {
     private List<String> write() {
         long aside = calibration.readings().stream().filter(r -> !r.used()).count();
         report.title(night.kit().company() + ", " + night.name() + ": "
-                + night.night().readings().size() + " readings" + (aside > 0 ? ", " + aside + " set aside" : ""));
+                + InWords.readings(night.night().readings().size()) + (aside > 0 ? ", " + aside + " set aside" : ""));
         numbers();
         readings();
         report.list("Go and look", listChecks());

@@ -9,6 +9,7 @@ import org.hosewright.evidence.calibration.Terms;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.TestedLine;
+import org.hosewright.ledger.line.InWords;
 import org.hosewright.ledger.line.KitLines;
 
 /** The numbers that the night determines, how well each is known, and what it rests on. */
@@ -24,7 +25,7 @@ final class Measured {
         this.figures = figures;
         long used =
                 report.calibration().readings().stream().filter(r -> r.used()).count();
-        this.source = "this night, " + used + " readings fitted together";
+        this.source = "this night, " + InWords.readings(used) + " fitted together";
     }
 
     static Html html(DrillReport report, Figures figures) {

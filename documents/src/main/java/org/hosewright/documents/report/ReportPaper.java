@@ -9,6 +9,7 @@ import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.line.InWords;
 
 /** The report of a test night: the answer, then what it rests on. */
 public final class ReportPaper {
@@ -50,7 +51,7 @@ public final class ReportPaper {
                 report.calibration().readings().stream().filter(r -> r.used()).count();
         String date = report.date().map(d -> Figures.day(d) + ". ").orElse("");
         return date + report.kit().company() + ", " + Figures.name(report.name()) + ". "
-                + report.night().readings().size() + " readings, " + used + " used.";
+                + InWords.readings(report.night().readings().size()) + ", " + used + " used.";
     }
 
     private List<Html> sections() {

@@ -94,6 +94,12 @@ final class Withholding {
             return Optional.of(new Withheld(what, why, "a reading on a line at least twice as long, or half as long"));
         }
         Optional<String> hose = findPartner(place, Role.HOSE, TOGETHER);
+        if (hose.isPresent() && unknown.role() == Role.PIPING) {
+            String why = "it is small beside the loss of " + hose.get()
+                    + ", and the readings tell how much of the whole is which too loosely";
+            return Optional.of(new Withheld(
+                    what, why, "a reading on the shortest line that can be laid, at the highest flow it bears"));
+        }
         if (hose.isPresent()) {
             String why = "it was always flown with " + hose.get() + " in like shares: only their sum is known";
             return Optional.of(new Withheld(what, why, "a reading with another share of the two"));

@@ -1,15 +1,13 @@
 package org.hosewright.evidence.fault;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.evidence.joint.Fit;
-import org.hosewright.evidence.joint.Joint;
 import org.hosewright.evidence.joint.Survey;
-import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
 
 /** Finds the readings that do not go with the others, the worst first, until the rest agree.
@@ -17,34 +15,32 @@ import org.hosewright.evidence.night.Ruling;
  * <p>What a person ruled stands: a reading ruled in is never set aside, one ruled out never counts.
  */
 public final class Hearing {
-    /** A linearised misfit below this is not worth a closer look. */
-    private static final double CLOSER_LOOK = 5;
-
     /** A share of the night beyond which setting aside is no answer any more. */
     private static final double MOST_ASIDE = 1.0 / 3;
 
     private final Survey survey;
-    private final List<Integer> active = new ArrayList<>();
     private final Map<Integer, Suspicion> suspicions = new LinkedHashMap<>();
-    private Fit fit;
+    private Standing standing;
 
     private Hearing(Survey survey) {
         this.survey = survey;
+        List<Integer> active = new ArrayList<>();
         for (int i = 0; i < survey.night().readings().size(); i++) {
             if (ruling(i).map(Ruling::use).orElse(true)) {
                 active.add(i);
             }
         }
-        this.fit = fitActive(new double[survey.joint().unknowns().size()]);
+        this.standing =
+                Standing.of(survey, active, new double[survey.joint().unknowns().size()]);
     }
 
     /** Hears a night. */
     public static Hearing of(Survey survey) {
         Hearing hearing = new Hearing(survey);
-        Optional<Suspicion> worst = hearing.findWorst();
-        while (worst.isPresent()) {
-            hearing.setAside(worst.get());
-            worst = hearing.findWorst();
+        List<Suspicion> worst = hearing.listWorst();
+        while (!worst.isEmpty()) {
+            hearing.setAside(worst);
+            worst = hearing.listWorst();
         }
         hearing.admitAgain();
         return hearing;
@@ -52,12 +48,12 @@ public final class Hearing {
 
     /** Places of the readings that count. */
     public List<Integer> active() {
-        return List.copyOf(active);
+        return standing.active();
     }
 
     /** The fit of the readings that count. */
     public Fit fit() {
-        return fit;
+        return standing.fit();
     }
 
     /** True where so many readings would have to go that the night contradicts itself. */
@@ -72,16 +68,12 @@ public final class Hearing {
             return Optional.of(suspicions.get(place));
         }
         boolean ruled = ruling(place).isPresent();
-        return ruled ? Optional.of(ask(List.of(place))).filter(this::isFounded) : Optional.empty();
+        return ruled ? Optional.of(standing.ask(List.of(place))).filter(standing::isFounded) : Optional.empty();
     }
 
     /** The question about one reading, beside those that count. */
     public Inquiry inquire(int place) {
-        return new Inquiry(survey.joint(), active, List.of(place), fit);
-    }
-
-    private double[] near() {
-        return fit.minimum().point().unknowns();
+        return new Inquiry(survey.joint(), active(), List.of(place), fit());
     }
 
     private Optional<Ruling> ruling(int place) {
@@ -90,37 +82,44 @@ public final class Hearing {
                 .get(survey.night().readings().get(place).id()));
     }
 
-    private Fit fitActive(double[] near) {
-        Joint joint = survey.joint().only(active);
-        return Fit.of(joint, joint.start(near));
-    }
-
-    private Optional<Suspicion> findWorst() {
+    /** The group that most speaks against; where none does by itself, two that hide each other. */
+    private List<Suspicion> listWorst() {
         Optional<Suspicion> worst = Optional.empty();
-        for (List<Integer> group : candidates()) {
-            if (!deservesLook(group)) {
+        List<List<Integer>> candidates = candidates();
+        for (List<Integer> group : candidates) {
+            if (!standing.deservesLook(group)) {
                 continue;
             }
-            Suspicion found = ask(group);
-            if (isFounded(found)
+            Suspicion found = standing.ask(group);
+            if (standing.isFounded(found)
                     && worst.map(w -> w.against() < found.against()).orElse(true)) {
                 worst = Optional.of(found);
             }
         }
-        return worst;
+        return worst.map(this::parted).orElseGet(() -> new Masking(standing).find(candidates, 0));
+    }
+
+    /** A lay under suspicion may be sound but for two of its readings; the likelier story counts. */
+    private List<Suspicion> parted(Suspicion worst) {
+        if (worst.group().size() < 3) {
+            return List.of(worst);
+        }
+        List<List<Integer>> single = worst.group().stream().map(List::of).toList();
+        List<Suspicion> two = new Masking(standing).find(single, worst.against());
+        return two.isEmpty() ? List.of(worst) : two;
     }
 
     private List<List<Integer>> candidates() {
         List<List<Integer>> groups = new ArrayList<>();
-        for (int place : active) {
-            if (ruling(place).isEmpty() && active.size() > 2) {
+        for (int place : active()) {
+            if (ruling(place).isEmpty() && active().size() > 2) {
                 groups.add(List.of(place));
             }
         }
         for (List<Integer> lay : survey.listLays()) {
             List<Integer> open = new ArrayList<>(lay);
-            open.removeIf(place -> !active.contains(place) || ruling(place).isPresent() || isShut(place));
-            if (open.size() > 1 && open.size() < active.size() - 1) {
+            open.removeIf(place -> !active().contains(place) || ruling(place).isPresent() || isShut(place));
+            if (open.size() > 1 && open.size() < active().size() - 1) {
                 groups.add(open);
             }
         }
@@ -131,45 +130,27 @@ public final class Hearing {
         return survey.night().readings().get(place).laid().shut();
     }
 
-    /** A quick look by the slopes, with the scatter that would be left. */
-    private boolean deservesLook(List<Integer> group) {
-        List<Integer> blocks =
-                group.stream().map(place -> active.indexOf(place) + 1).toList();
-        double excess = fit.minimum().excess(blocks);
-        double left = Math.max(0.1, 1 - excess / fit.freedom().pump());
-        return excess / left > CLOSER_LOOK;
-    }
-
-    private Suspicion ask(List<Integer> group) {
-        Inquiry inquiry = new Inquiry(survey.joint(), active, group, fit);
-        Possible possible =
-                group.size() > 1 ? Possible.together(survey, group.get(0)) : Possible.alone(survey, group.get(0));
-        return new Suspicion(group, inquiry.innocent(), inquiry.guilty(possible));
-    }
-
-    private boolean isFounded(Suspicion suspicion) {
-        return suspicion.isFounded(
-                suspicion.group().stream().map(survey.night().readings()::get).anyMatch(Reading::doubt));
-    }
-
-    private void setAside(Suspicion suspicion) {
-        active.removeAll(suspicion.group());
-        suspicion.group().forEach(place -> suspicions.put(place, suspicion));
-        fit = fitActive(near());
+    private void setAside(List<Suspicion> worst) {
+        List<Integer> left = new ArrayList<>(active());
+        for (Suspicion suspicion : worst) {
+            left.removeAll(suspicion.group());
+            suspicion.group().forEach(place -> suspicions.put(place, suspicion));
+        }
+        standing = standing.with(left);
     }
 
     /** Asks again about each reading set aside, beside those that are left; one that agrees with them counts again. */
     private void admitAgain() {
-        Collection<Suspicion> earlier = new ArrayList<>(new java.util.LinkedHashSet<>(suspicions.values()));
-        for (Suspicion suspicion : earlier) {
-            Suspicion again = ask(suspicion.group());
-            if (isFounded(again)) {
+        for (Suspicion suspicion : new ArrayList<>(new LinkedHashSet<>(suspicions.values()))) {
+            Suspicion again = standing.ask(suspicion.group());
+            if (standing.isFounded(again)) {
                 suspicion.group().forEach(place -> suspicions.put(place, again));
             } else {
+                List<Integer> more = new ArrayList<>(active());
+                more.addAll(suspicion.group());
+                more.sort(null);
                 suspicion.group().forEach(suspicions::remove);
-                active.addAll(suspicion.group());
-                active.sort(null);
-                fit = fitActive(near());
+                standing = standing.with(more);
             }
         }
     }

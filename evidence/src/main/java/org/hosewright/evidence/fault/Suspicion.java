@@ -15,7 +15,7 @@ import java.util.Map;
  */
 public record Suspicion(List<Integer> group, double innocent, Map<Cause, Double> guilty) {
     /** Odds at which a cause is believed over its nearest rival, or a reading thought wrong at all. */
-    private static final double FAVOUR = Math.log(5);
+    static final double FAVOUR = Math.log(5);
 
     /** What the likelihood does not exclude. */
     private static final double NEAR = 2;
@@ -30,7 +30,12 @@ public record Suspicion(List<Integer> group, double innocent, Map<Cause, Double>
 
     /** Logarithm of the odds of the likeliest cause against no fault. */
     double against() {
-        return odds(ranked().get(0)) - innocent;
+        return guilt() - innocent;
+    }
+
+    /** Log-likelihood of the likeliest cause with its odds beforehand. */
+    double guilt() {
+        return odds(likeliest());
     }
 
     /** True where the readings should not be relied on.

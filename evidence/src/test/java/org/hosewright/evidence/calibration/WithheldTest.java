@@ -71,6 +71,18 @@ class WithheldTest {
     }
 
     @Test
+    void withAMeterAloneThePipingIsWithheldForWhatItIsHolds() {
+        Calibration night = Calibration.of(ExampleNight.gear(new Tap.Pitot())
+                .rows(ExampleNight.rows().stream().map(row -> row.tip(-1)).toArray(Row[]::new))
+                .night());
+        assertThat(night.terms().hoses()).containsKey("attack-175");
+        assertThat(night.terms().discharges()).isEmpty();
+        Withheld piping = find(night, "piping loss of crosslay-1").orElseThrow();
+        assertThat(piping.why()).contains("small beside the loss of attack-175").doesNotContain("shares");
+        assertThat(piping.needs()).contains("shortest line");
+    }
+
+    @Test
     void hosesFlownInDifferentSharesAreToldApartHolds() {
         Calibration night = Calibration.of(Ideal.gear()
                 .rows(

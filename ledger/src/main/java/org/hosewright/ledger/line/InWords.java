@@ -22,6 +22,11 @@ import org.hosewright.ledger.kit.NightRecord;
 public final class InWords {
     private InWords() {}
 
+    /** A count of readings: "8 readings", "1 reading". */
+    public static String readings(long count) {
+        return count + (count == 1 ? " reading" : " readings");
+    }
+
     /** Its hose: "1 3/4 in attack-175, then 3 in leader-3". */
     public static String hose(Kit kit, List<Stretch> chain) {
         QuantityShown shown = QuantityShown.of(kit.units());
@@ -76,7 +81,7 @@ public final class InWords {
         words.add("night " + basis.night());
         if (night != null) {
             night.date().ifPresent(date -> words.add(date.toString()));
-            night.readings().ifPresent(count -> words.add(count + " readings"));
+            night.readings().ifPresent(count -> words.add(readings(count)));
             night.tested()
                     .ifPresent(length -> words.add(
                             "tested to " + QuantityShown.of(kit.units()).text(length)));

@@ -26,6 +26,9 @@ import org.hosewright.ledger.line.KitLines;
 
 /** How far every package of a kit can go. */
 public final class ReachAnalysis {
+    /** Farther up or down than any line is taken; more is a slip of the pen. */
+    private static final double MOST_RISE_M = 300;
+
     private ReachAnalysis() {}
 
     /** What is asked.
@@ -39,8 +42,11 @@ public final class ReachAnalysis {
     /** The report of a kit.
      *
      * <p>A package that nothing limits has no reach; it is named among what is assumed.
+     *
+     * @throws InvalidInput the rise is more than 300 m up or down, or the ceiling is not above 0
      */
     public static ReachReport of(Kit kit, Question question) {
+        checkRise(kit, question.rise());
         question.ceiling().ifPresent(ceiling -> {
             if (ceiling.pascals() <= 0) {
                 String given = QuantityShown.of(kit.units()).text(ceiling);
@@ -59,6 +65,14 @@ public final class ReachAnalysis {
             }
         }
         return new ReachReport(kit, question.rise(), question.ceiling(), packages, List.copyOf(assumed));
+    }
+
+    private static void checkRise(Kit kit, Length rise) {
+        if (Math.abs(rise.metres()) > MOST_RISE_M) {
+            QuantityShown shown = QuantityShown.of(kit.units());
+            String most = shown.text(new Length(MOST_RISE_M));
+            throw new InvalidInput("rise", shown.text(rise), "no more than " + most + " up or down", "");
+        }
     }
 
     private static PackageReach one(Kit kit, HosePackage named, Question question) {

@@ -140,6 +140,16 @@ final class AnalysisRoutes {
 
     private static void trouble(ObjectNode json, InvalidInput error, List<String> columns) {
         json.put("trouble", String.valueOf(error.getMessage()));
-        columns.stream().filter(error.where()::contains).findFirst().ifPresent(column -> json.put("column", column));
+        String named = base(error.where().substring(error.where().lastIndexOf(", ") + 1));
+        columns.stream()
+                .filter(column -> base(column).equals(named))
+                .findFirst()
+                .ifPresent(column -> json.put("column", column));
+    }
+
+    /** A column's head without its unit. */
+    private static String base(String head) {
+        int unit = head.indexOf('[');
+        return (unit < 0 ? head : head.substring(0, unit)).strip();
     }
 }
