@@ -4,12 +4,14 @@ module org.hosewright.ledger {
     requires transitive org.hosewright.hydraulics;
     requires transitive org.hosewright.evidence;
 
+    exports org.hosewright.ledger.canonical;
     exports org.hosewright.ledger.card;
     exports org.hosewright.ledger.drill;
     exports org.hosewright.ledger.history;
     exports org.hosewright.ledger.kit;
     exports org.hosewright.ledger.lay;
     exports org.hosewright.ledger.line;
+    exports org.hosewright.ledger.order;
     exports org.hosewright.ledger.picture;
     exports org.hosewright.ledger.reach;
     exports org.hosewright.ledger.storage;

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** The tables of the store, brought to today's form by numbered migrations that are never edited. */
 final class Schema {
     /** Number of the last migration. */
-    static final int TODAY = 1;
+    static final int TODAY = 3;
 
     private static final String LOCATION = "classpath:store-migrations";
 
@@ -63,6 +63,7 @@ final class Schema {
         return Flyway.configure()
                 .dataSource(source)
                 .locations(LOCATION)
+                .javaMigrations(new LinkOldEntries())
                 .failOnMissingLocations(true)
                 .load();
     }

@@ -58,7 +58,15 @@ final class Soundness {
                   + (select count(*) from drill_head where entry not in (select entry from history))
                   + (select count(*) from drill_row_revision where entry not in (select entry from history))
                   + (select count(*) from ruling where entry not in (select entry from history))
-                  + (select count(*) from acceptance where entry not in (select entry from history))""");
+                  + (select count(*) from acceptance where entry not in (select entry from history))
+                  + (select count(*) from order_revision where entry not in (select entry from history))
+                  + (select count(*) from order_step where entry not in (select entry from history))""");
+        rules.put("orders or steps of orders missing", """
+                select (select coalesce(max(number), 0) - count(*) from order_revision)
+                  + (select count(*) from order_step s where s.place >
+                     (select count(*) from order_step t where t.number = s.number))""");
+        rules.put("history entries without their link", """
+                select count(*) from history where hash = ''""");
         rules.put("acceptances into a kit that another act saved", """
                 select count(*) from acceptance a left join kit_revision k
                 on k.version = a.kit_version and k.entry = a.entry where k.version is null""");

@@ -7,6 +7,7 @@ import java.util.List;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
+import org.hosewright.ledger.order.Orders;
 
 /** The company's whole record in one place, behind the ports of the ledger. Safe for many threads at once. */
 public final class Store implements AutoCloseable {
@@ -61,6 +62,10 @@ public final class Store implements AutoCloseable {
         return new StoredDrills(transactions);
     }
 
+    public Orders orders() {
+        return new StoredOrders(transactions);
+    }
+
     public History history() {
         return new StoredHistory(transactions);
     }
@@ -83,6 +88,10 @@ public final class Store implements AutoCloseable {
     public List<String> check() {
         var found = new ArrayList<>(database.listDamage());
         found.addAll(transactions.read(Soundness::listBroken));
+        history()
+                .audit()
+                .broken()
+                .ifPresent(broken -> found.add("history entry " + broken.entry() + ": " + broken.why()));
         return found;
     }
 

@@ -14,6 +14,7 @@ import org.hosewright.ledger.drill.DrillSaving;
 import org.hosewright.ledger.drill.DrillSummary;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.history.Subject;
 import org.hosewright.ledger.kit.KitRevision;
 import org.jdbi.v3.core.Handle;
@@ -43,7 +44,8 @@ final class StoredDrills implements Drills {
                     .apply(rows.stream()
                             .<DrillChange>map(DrillChange.AddRow::new)
                             .toList());
-            writing.note("started the drill with " + DrillWords.readings(rows.size()), Subject.DRILL, id, 1);
+            writing.note(
+                    Hat.RECORDER, "started the drill with " + DrillWords.readings(rows.size()), Subject.DRILL, id, 1);
             return drill(writing.handle(), id);
         });
     }
@@ -74,7 +76,7 @@ final class StoredDrills implements Drills {
             }
             edit.apply(changes);
             long version = new DrillWrites(writing, drillId).nextVersion();
-            writing.note(DrillWords.of(changes), Subject.DRILL, drillId, version);
+            writing.note(DrillWords.hat(changes), DrillWords.of(changes), Subject.DRILL, drillId, version);
             return new DrillSaving.Saved(drill(writing.handle(), drillId));
         });
     }
@@ -104,7 +106,7 @@ final class StoredDrills implements Drills {
         var writes = new DrillWrites(writing, drillId);
         long version = writes.nextVersion();
         writes.acceptance(version, kit.version());
-        writing.note("accepted the numbers into kit " + kit.version(), Subject.DRILL, drillId, version);
+        writing.note(Hat.ANALYST, "accepted the numbers into kit " + kit.version(), Subject.DRILL, drillId, version);
         return new Accepting.Accepted(drill(writing.handle(), drillId), kit);
     }
 

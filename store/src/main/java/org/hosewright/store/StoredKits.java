@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.Optional;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.history.Subject;
 import org.hosewright.ledger.kit.KitRevision;
 import org.hosewright.ledger.kit.KitSaving;
@@ -45,7 +46,7 @@ final class StoredKits implements Kits {
                 return writing.turnBack(new KitSaving.Conflict(newer.get(), text));
             }
             KitRevision saved = append(writing, text, basedOn + 1);
-            writing.note("saved the kit", Subject.KIT, KIT, saved.version());
+            writing.note(Hat.ANALYST, "saved the kit", Subject.KIT, KIT, saved.version());
             return new KitSaving.Saved(saved);
         });
     }

@@ -18,7 +18,9 @@ final class TableCopy {
             "drill_row",
             "drill_row_revision",
             "ruling",
-            "acceptance");
+            "acceptance",
+            "order_revision",
+            "order_step");
     private static final int BATCH = 500;
 
     private TableCopy() {}

@@ -41,6 +41,7 @@ final class Transactions {
             if (writing.turnedBack()) {
                 handle.rollback();
             } else {
+                writing.seal();
                 handle.commit();
             }
             return outcome;

@@ -4,6 +4,7 @@ import com.github.f4b6a3.uuid.UuidCreator;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.history.Mark;
 import org.hosewright.ledger.history.Subject;
 import org.jdbi.v3.core.Handle;
@@ -42,18 +43,24 @@ final class Writing {
     }
 
     /** Writes the history entry of this act. */
-    void note(String what, Subject subject, String subjectId, long version) {
-        handle.createUpdate("insert into history (entry, at, who, why, what, subject, subject_id, version)"
-                        + " values (:entry, :at, :who, :why, :what, :subject, :subjectId, :version)")
+    void note(Hat hat, String what, Subject subject, String subjectId, long version) {
+        handle.createUpdate("insert into history (entry, at, who, hat, why, what, subject, subject_id, version)"
+                        + " values (:entry, :at, :who, :hat, :why, :what, :subject, :subjectId, :version)")
                 .bind("entry", mark.entry())
                 .bind("at", Marks.text(mark.at()))
                 .bind("who", mark.who())
+                .bind("hat", hat.word())
                 .bind("why", mark.why())
                 .bind("what", what)
                 .bind("subject", subject.word())
                 .bind("subjectId", subjectId)
                 .bind("version", version)
                 .execute();
+    }
+
+    /** Links the entry to the one before, once the act has written all that it writes. */
+    void seal() {
+        Chain.close(handle, mark.entry());
     }
 
     /** Gives the act up: nothing of it will be kept. */

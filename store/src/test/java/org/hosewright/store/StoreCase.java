@@ -44,6 +44,7 @@ abstract class StoreCase {
     @AfterEach
     void isSoundInTheEnd() {
         assertThat(store.check()).isEmpty();
+        assertThat(store.history().audit().broken()).isEmpty();
         store.close();
     }
 

@@ -16,4 +16,7 @@ public interface History {
      * @param most how many at most
      */
     List<Entry> listAbout(Subject subject, String subjectId, int most);
+
+    /** Proves the chain from the first entry on: each hash anew from what stands in the record now. */
+    Audit audit();
 }

@@ -3,7 +3,8 @@ package org.hosewright.ledger.history;
 /** What an act can be done to. */
 public enum Subject {
     KIT("kit"),
-    DRILL("drill");
+    DRILL("drill"),
+    ORDER("order");
 
     private final String word;
 

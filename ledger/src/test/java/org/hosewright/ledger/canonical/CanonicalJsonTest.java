@@ -1,4 +1,4 @@
-package org.hosewright.files.plain;
+package org.hosewright.ledger.canonical;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.hosewright.files.plain;
+package org.hosewright.ledger.canonical;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
