@@ -24,7 +24,8 @@ final class BordersTest {
     @Test
     void librariesInTheirRoomsHold() {
         stay(List.of("store"), "java.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..");
-        stay(List.of("files"), "org.snakeyaml..", "org.apache.commons.csv..");
+        stay(List.of("ground"), "net.sf.geographiclib..");
+        stay(List.of("files"), "org.snakeyaml..", "org.apache.commons.csv..", "io.jenetics..");
         stay(List.of("files", "server", "store"), "com.fasterxml..");
         stay(List.of("documents"), "com.openhtmltopdf..");
         stay(List.of("documents", "web.build"), "org.apache.pdfbox..");
