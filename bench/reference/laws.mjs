@@ -22,6 +22,12 @@ export function residual_psi(network, answer) {
   return Math.max(...left.map(Math.abs)) * PSI_PER_FT;
 }
 
+/** Whether a pump was left shut that could push its water out: a state that the reference's search got stuck in. */
+export function leftShut({links}, {heads, flows}) {
+  return links.some((link, at) =>
+    link.kind === 'pump' && flows[at] <= 0 && heads[link.from] + link.curve[0][1] > heads[link.to]);
+}
+
 /** The largest flow that a node does not account for [gpm]. */
 export function imbalance_gpm({nodes, links}, {flows, outflows}) {
   const left = nodes.map((node, at) => -outflows[at]);

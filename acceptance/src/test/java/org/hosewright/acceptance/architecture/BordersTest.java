@@ -25,6 +25,7 @@ final class BordersTest {
     void librariesInTheirRoomsHold() {
         stay(List.of("store"), "java.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..");
         stay(List.of("ground"), "net.sf.geographiclib..");
+        stay(List.of("field"), "org.teavm..");
         stay(List.of("files"), "org.snakeyaml..", "org.apache.commons.csv..", "io.jenetics..");
         stay(List.of("files", "server", "store"), "com.fasterxml..");
         stay(List.of("documents"), "com.openhtmltopdf..");

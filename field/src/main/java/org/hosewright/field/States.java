@@ -1,0 +1,64 @@
+package org.hosewright.field;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hosewright.hydraulics.lay.Lay;
+import org.hosewright.hydraulics.lay.LaySolver;
+import org.hosewright.hydraulics.lay.LayState;
+import org.hosewright.hydraulics.line.Ask;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineSolver;
+import org.hosewright.hydraulics.line.LineState;
+import org.hosewright.hydraulics.line.LossErrors;
+
+/** Solved states as members of an answer, in SI, the unit in each name. */
+final class States {
+    private States() {}
+
+    static Map<String, Object> of(Line line, Ask ask) {
+        Map<String, Object> answer = members(LineSolver.solve(line, ask));
+        answer.put(
+                "pumpStandardError_Pa",
+                LineSolver.neededPump(line, LossErrors.UNCORRELATED, ask).standardErrorSi());
+        return answer;
+    }
+
+    static Map<String, Object> of(Lay lay, Ask ask) {
+        LayState state = LaySolver.solve(lay, ask);
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("pump_Pa", state.pump().pascals());
+        answer.put("flow_m3s", state.flow().cubicMetresPerSecond());
+        answer.put("tips", state.tips().stream().map(States::tip).toList());
+        List<Object> gates = new ArrayList<>();
+        for (LayState.Gate gate : state.gates()) {
+            Map<String, Object> members = new LinkedHashMap<>();
+            members.put("discharge", gate.discharge());
+            members.put("down_Pa", gate.down().pascals());
+            gates.add(members);
+        }
+        answer.put("gates", gates);
+        return answer;
+    }
+
+    private static Map<String, Object> tip(LayState.AtTip tip) {
+        Map<String, Object> members = new LinkedHashMap<>();
+        members.put("id", tip.outlet().id());
+        members.putAll(members(tip.state()));
+        return members;
+    }
+
+    private static Map<String, Object> members(LineState state) {
+        Map<String, Object> members = new LinkedHashMap<>();
+        members.put("pump_Pa", state.pump().pascals());
+        members.put("flow_m3s", state.flow().cubicMetresPerSecond());
+        members.put("tip_Pa", state.tip().pascals());
+        members.put("reaction_N", state.reaction().newtons());
+        members.put("hoseLoss_Pa", state.hoseLoss().pascals());
+        members.put("pipingLoss_Pa", state.pipingLoss().pascals());
+        members.put("applianceLoss_Pa", state.applianceLoss().pascals());
+        members.put("rise_Pa", state.rise().pascals());
+        return members;
+    }
+}
