@@ -4,15 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.hosewright.hydraulics.equipment.ApplianceLoss;
-import org.hosewright.hydraulics.equipment.Discharge;
+import java.util.Optional;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.lay.Lay.FromDischarge;
-import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.lay.LayState.Gate;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.quantity.Flow;
-import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -20,7 +17,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
 /** A lay solved for its tips, or for the pump.
  *
  * @source pump for the line that needs most and gate the others down: common practice
- * @validFor one engine whose pump holds its pressure; lines that branch and do not join again
+ * @validFor one engine at the fire, fed or not; lines that branch, meet and branch again
  */
 public final class LaySolver {
     /** How little a line may be short of the highest and still stand open [1]. */
@@ -30,12 +27,14 @@ public final class LaySolver {
 
     /** The lay as it is asked for.
      *
-     * @throws InvalidInput no nozzle is open, or nothing sensible is asked
+     * @throws InvalidInput no outlet is open, or nothing sensible is asked, or a piece gives no pressure; it is named
      */
-    public static LayState solve(Lay lay, Ask ask) {
+    public static LayState solve(Lay laid, Ask ask) {
+        Lay lay = Bursts.opened(laid);
         if (lay.outlets().stream().allMatch(End.Outlet::shut)) {
             throw new InvalidInput("every nozzle of the lay", "shut", "a nozzle that is open", "");
         }
+        Reducers.requireKnown(lay);
         if (ask instanceof Ask.AtPump pump) {
             Numbers.requireNotNegative("pump pressure", pump.pressure().pascals());
             return at(lay, pump.pressure(), List.of(), Map.of());
@@ -43,32 +42,37 @@ public final class LaySolver {
         return asked(lay, needs(lay, ask));
     }
 
-    /** What each open line needs at the pump, by discharge. */
-    private static Map<String, Branch.Need> needs(Lay lay, Ask ask) {
-        Map<String, Branch.Need> needs = new LinkedHashMap<>();
-        for (FromDischarge line : lay.lines()) {
-            if (line.leg().isOpen()) {
-                needs.put(line.discharge().id(), branch(line, PointLoss.NONE).need(ask));
+    /** What each group of lines that leads to an open outlet needs at the pump. */
+    private static Map<LineGroup, Double> needs(Lay lay, Ask ask) {
+        Map<LineGroup, Double> needs = new LinkedHashMap<>();
+        for (LineGroup group : LineGroup.listOf(lay)) {
+            if (group.isOpen()) {
+                needs.put(group, group.need_Pa(ask));
             }
         }
         return needs;
     }
 
     /** The pump at the highest need, every other line gated down to its own. */
-    private static LayState asked(Lay lay, Map<String, Branch.Need> needs) {
+    private static LayState asked(Lay lay, Map<LineGroup, Double> needs) {
         double pump_Pa = 0;
-        for (Branch.Need need : needs.values()) {
-            pump_Pa = Math.max(pump_Pa, need.start_Pa());
+        for (double need_Pa : needs.values()) {
+            pump_Pa = Math.max(pump_Pa, need_Pa);
         }
         List<Gate> gates = new ArrayList<>();
         Map<String, PointLoss> losses = new LinkedHashMap<>();
-        for (Map.Entry<String, Branch.Need> entry : needs.entrySet()) {
-            Pressure down = new Pressure(pump_Pa - entry.getValue().start_Pa());
+        for (Map.Entry<LineGroup, Double> entry : needs.entrySet()) {
+            Pressure down = new Pressure(pump_Pa - entry.getValue());
             if (down.pascals() > SAME * pump_Pa) {
-                gates.add(new Gate(entry.getKey(), down));
-                losses.put(
-                        entry.getKey(),
-                        PointLoss.of(down, new Flow(entry.getValue().flow_m3s())));
+                Pressure own = new Pressure(entry.getValue());
+                Map<String, Flow> flows =
+                        entry.getKey().state(own, List.of(), Map.of()).parts().flows();
+                flows.forEach((discharge, flow) -> {
+                    if (flow.cubicMetresPerSecond() > 0) {
+                        gates.add(new Gate(discharge, down));
+                        losses.put(discharge, PointLoss.of(down, flow));
+                    }
+                });
             }
         }
         return at(lay, new Pressure(pump_Pa), gates, losses);
@@ -76,44 +80,36 @@ public final class LaySolver {
 
     /** The lay with one nozzle opened or shut, pump and gates untouched. */
     public static LayState turned(Lay lay, LayState before, String outlet) {
-        Map<String, PointLoss> losses = new LinkedHashMap<>();
-        for (Gate gate : before.gates()) {
-            losses.put(gate.discharge(), PointLoss.of(gate.down(), flowOf(lay, before, gate.discharge())));
-        }
-        return at(lay.turned(outlet), before.pump(), before.gates(), losses);
+        return untouched(lay.turned(outlet), before);
     }
 
-    private static Flow flowOf(Lay lay, LayState state, String discharge) {
-        double sum = 0;
-        for (FromDischarge line : lay.lines()) {
-            if (line.discharge().id().equals(discharge)) {
-                for (End.Outlet outlet : line.leg().outlets()) {
-                    sum += state.getTip(outlet.id()).state().flow().cubicMetresPerSecond();
-                }
-            }
+    /** Another lay on the same discharges, with the pump and the gates left as they were.
+     *
+     * <p>A governor holds the pump pressure; a pump at a fixed speed slides along its curve.
+     */
+    static LayState untouched(Lay other, LayState before) {
+        Map<String, PointLoss> losses = new LinkedHashMap<>();
+        for (Gate gate : before.gates()) {
+            Flow flow = before.parts().flows().getOrDefault(gate.discharge(), new Flow(0));
+            losses.put(gate.discharge(), PointLoss.of(gate.down(), flow));
         }
-        return new Flow(sum);
+        return at(Bursts.opened(other), before.pump(), before.gates(), losses);
     }
 
     private static LayState at(Lay lay, Pressure pump, List<Gate> gates, Map<String, PointLoss> losses) {
-        List<AtTip> tips = new ArrayList<>();
-        for (FromDischarge line : lay.lines()) {
-            PointLoss gate = losses.getOrDefault(line.discharge().id(), PointLoss.NONE);
-            tips.addAll(Walk.of(line.discharge(), gate, branch(line, gate), pump));
-        }
-        double sum = 0;
-        for (AtTip tip : tips) {
-            sum += tip.state().flow().cubicMetresPerSecond();
-        }
-        return new LayState(pump, new Flow(sum), tips, gates);
+        LineGroup whole = new LineGroup(lay.lines(), lay.joins());
+        LayState state = whole.state(pump, gates, losses);
+        return lay.supply()
+                .map(supply -> state.withIntake(Optional.of(Intake.of(supply, state.flow()))))
+                .orElse(state);
     }
 
-    private static Branch branch(FromDischarge line, PointLoss gate) {
-        Discharge discharge = line.discharge();
+    /** A line seen from the pump, with what its piping and its gate take. */
+    static Branch branch(FromDischarge line, PointLoss gate) {
         return new Branch(
-                List.of(
-                        new ApplianceLoss.Quadratic(Known.of(discharge.lossOrNone())),
-                        new ApplianceLoss.Quadratic(Known.of(gate))),
+                List.of(Splits.quadratic(line.discharge().lossOrNone()), Splits.quadratic(gate)),
+                0,
+                Double.POSITIVE_INFINITY,
                 line.leg());
     }
 }

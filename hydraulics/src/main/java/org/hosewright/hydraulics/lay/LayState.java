@@ -1,6 +1,10 @@
 package org.hosewright.hydraulics.lay;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineState;
@@ -11,15 +15,58 @@ import org.hosewright.hydraulics.quantity.Pressure;
 /** A lay while it flows.
  *
  * @param pump pump pressure at a gauge that taps before the discharge piping
- * @param flow the sum of all tips
+ * @param flow the sum of all discharges
  * @param tips every nozzle in laying order, shut ones too
  * @param gates discharges that are gated down; the others stand open
+ * @param parts what happens at each piece
+ * @param intake the supply side, where the supply is known
  */
-public record LayState(Pressure pump, Flow flow, List<AtTip> tips, List<Gate> gates) {
+public record LayState(
+        Pressure pump, Flow flow, List<AtTip> tips, List<Gate> gates, Parts parts, Optional<Intake> intake) {
     public LayState {
         tips = List.copyOf(tips);
         gates = List.copyOf(gates);
     }
+
+    /** What happens at each piece of a lay.
+     *
+     * @param flows flow of each discharge, by its id
+     * @param pieces from the pump onward in laying order, each once; those behind joins last
+     * @param reducers each reducing piece
+     * @param foam each eductor
+     * @param bursts what is lost at each burst
+     */
+    public record Parts(
+            Map<String, Flow> flows,
+            List<Piece> pieces,
+            List<Reduced> reducers,
+            List<FoamState> foam,
+            List<Lost> bursts) {
+        public Parts {
+            flows = Collections.unmodifiableMap(new LinkedHashMap<>(flows));
+            pieces = List.copyOf(pieces);
+            reducers = List.copyOf(reducers);
+            foam = List.copyOf(foam);
+            bursts = List.copyOf(bursts);
+        }
+    }
+
+    /** A reducing piece.
+     *
+     * @param name its name
+     * @param holds the most that it lets stand behind it
+     * @param before pressure before it
+     * @param active true where it reduces: pumping harder changes nothing behind it
+     * @param feeds the tips behind it
+     */
+    public record Reduced(String name, Pressure holds, Pressure before, boolean active, List<String> feeds) {
+        public Reduced {
+            feeds = List.copyOf(feeds);
+        }
+    }
+
+    /** What leaves a hose where it has parted. */
+    public record Lost(String id, Flow flow) {}
 
     /** One nozzle.
      *
@@ -50,6 +97,11 @@ public record LayState(Pressure pump, Flow flow, List<AtTip> tips, List<Gate> ga
      * @param down the pressure that the gate takes at the flow of its line
      */
     public record Gate(String discharge, Pressure down) {}
+
+    /** The same lay with its supply side. */
+    LayState withIntake(Optional<Intake> side) {
+        return new LayState(pump, flow, tips, gates, parts, side);
+    }
 
     /** The open tips. */
     public List<AtTip> open() {
