@@ -10,6 +10,8 @@ module org.hosewright.hydraulics {
     exports org.hosewright.hydraulics.limit;
     exports org.hosewright.hydraulics.line;
     exports org.hosewright.hydraulics.method;
+    exports org.hosewright.hydraulics.network;
+    exports org.hosewright.hydraulics.network.law;
     exports org.hosewright.hydraulics.order;
     exports org.hosewright.hydraulics.profile;
     exports org.hosewright.hydraulics.quantity;

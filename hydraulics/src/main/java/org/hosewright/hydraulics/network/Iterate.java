@@ -1,0 +1,137 @@
+package org.hosewright.hydraulics.network;
+
+import java.util.Arrays;
+import org.hosewright.hydraulics.error.NotConverged;
+import org.hosewright.hydraulics.network.sparse.LaplacianFactor;
+
+/** Heads and flows under way to an answer, with the linear solve that brings the flows to balance at every node.
+ *
+ * <p>Each link stands for a straight line, its flow when its drop is kept and its slope; the heads' rises follow from
+ * mass balance, whatever the lines are. Only rises are solved for, so their rounding shrinks with them.
+ *
+ * @source E. Todini and S. Pilati, A gradient algorithm for the analysis of pipe networks, 1988
+ */
+final class Iterate {
+    /** A flow that is none, as a share of what the pieces could pass [1]. */
+    private static final double NO_FLOW = 1e-9;
+
+    /** The pressure that misfits are measured by where all is nearly still [Pa]. */
+    private static final double STILL_PA = 1;
+
+    final Shape shape;
+    final Pieces pieces;
+    final double[] head;
+    final double[] demand;
+    final double[] flow;
+    final double[] loss;
+    final double[] slope;
+    final double[] next;
+    private final double[] rise;
+    private final LaplacianFactor factor;
+    private double pressure_Pa;
+    private double largest_m3s;
+    private double least_m3s;
+
+    Iterate(Shape shape, Pieces pieces) {
+        this.shape = shape;
+        this.pieces = pieces;
+        head = new double[shape.nodes()];
+        rise = new double[shape.nodes()];
+        demand = new double[shape.nodes()];
+        flow = new double[shape.links()];
+        loss = new double[shape.links()];
+        slope = new double[shape.links()];
+        next = new double[shape.links()];
+        factor = new LaplacianFactor(shape.pattern());
+    }
+
+    double drop_Pa(int link) {
+        return head[shape.from()[link]] - head[shape.to()[link]];
+    }
+
+    /** The pressure that misfits are measured by: what the fixed heads, pumps and losses span [Pa]; above 0. */
+    double pressure_Pa() {
+        return pressure_Pa;
+    }
+
+    /** The flow that misfits are measured by: the largest of a link or a demand [m3/s]; above 0. */
+    double largest_m3s() {
+        return largest_m3s;
+    }
+
+    /** Says what flow the pieces could pass [m3/s]; where hardly any flows, misfits are measured by a trifle of it. */
+    void capacity(double flow_m3s) {
+        least_m3s = NO_FLOW * flow_m3s;
+    }
+
+    /** Brings the flows to balance along the lines {@link #next} and {@link #slope}.
+     *
+     * @throws NotConverged a node hangs on nothing
+     */
+    void balance() {
+        int[] from = shape.from();
+        int[] to = shape.to();
+        factor.clear();
+        Arrays.fill(rise, 0);
+        for (int k = 0; k < flow.length; k++) {
+            factor.add(shape.slot()[k], shape.ground()[k], 1 / slope[k]);
+            rise[from[k]] -= next[k];
+            rise[to[k]] += next[k];
+        }
+        Arrays.fill(rise, shape.free(), rise.length, 0);
+        for (int i = 0; i < shape.free(); i++) {
+            rise[i] -= demand[i];
+        }
+        if (factor.factor() >= 0) {
+            throw new NotConverged("A part of the network hangs on no fixed head.", "one of its free nodes");
+        }
+        factor.solve(rise);
+        move();
+    }
+
+    /** Sets the scales of pressure and flow from what is known so far. */
+    void scale() {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = shape.free(); i < head.length; i++) {
+            low = Math.min(low, head[i]);
+            high = Math.max(high, head[i]);
+        }
+        double span = Math.max(STILL_PA, high - low);
+        double largest = least_m3s;
+        for (int k = 0; k < flow.length; k++) {
+            span = Math.max(span, Math.max(Math.abs(loss[k]), -pieces.still_Pa(k)));
+            largest = Math.max(largest, Math.abs(flow[k]));
+        }
+        for (int i = 0; i < shape.free(); i++) {
+            largest = Math.max(largest, Math.abs(demand[i]));
+        }
+        pressure_Pa = span;
+        largest_m3s = largest > 0 ? largest : 1;
+    }
+
+    /** Largest imbalance of a free node, as a share of the largest flow [1]. */
+    double massMisfit() {
+        Arrays.fill(rise, 0);
+        for (int k = 0; k < flow.length; k++) {
+            rise[shape.from()[k]] -= flow[k];
+            rise[shape.to()[k]] += flow[k];
+        }
+        double misfit = 0;
+        for (int i = 0; i < shape.free(); i++) {
+            misfit = Math.max(misfit, Math.abs(rise[i] - demand[i]));
+        }
+        return misfit / largest_m3s;
+    }
+
+    private void move() {
+        for (int i = 0; i < shape.free(); i++) {
+            head[i] += rise[i];
+        }
+        int[] from = shape.from();
+        int[] to = shape.to();
+        for (int k = 0; k < flow.length; k++) {
+            flow[k] = next[k] + (rise[from[k]] - rise[to[k]]) / slope[k];
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package org.hosewright.hydraulics.network;
+
+import java.util.Arrays;
+
+/** Full Newton steps on heads and flows together; one-way links open and shut by what their ends stand at.
+ *
+ * <p>A link is made straight at the flow that the last step gave it, or at the first kink of its law on the way there.
+ * A one-way link about to open is made straight at the flow that its drop drives, for from no flow it would overshoot.
+ *
+ * @source E. Todini and S. Pilati, A gradient algorithm for the analysis of pipe networks, 1988
+ */
+final class Newton {
+    /** Least slope, as a share of pressure over flow [1]: it rules the rate near no flow, not the answer. */
+    private static final double LEAST = 1e-8;
+
+    /** Slope of a shut link, as a share of pressure over flow [1]: it leaks less than rounding. */
+    private static final double SHUT = 1e14;
+
+    /** A flow below this share of the largest is rounding [1]. */
+    private static final double ROUNDING = 1e-13;
+
+    /** Drop of a typical link, as a share of the pressure scale [1]: the first straight lines are drawn for it. */
+    private static final double START = 0.1;
+
+    private final Iterate at;
+    private final double[] drawn;
+    private boolean settled;
+    private int worst;
+    private double misfit;
+
+    Newton(Iterate at) {
+        this.at = at;
+        drawn = new double[at.flow.length];
+    }
+
+    /** Sets out from resistors: each link straight from no flow to what a typical drop drives; gives the solves taken. */
+    int start() {
+        Arrays.fill(at.head, 0, at.shape.free(), 0);
+        Arrays.fill(at.flow, 0);
+        Arrays.fill(at.loss, 0);
+        at.scale();
+        double typical_Pa = START * at.pressure_Pa();
+        double capacity = 0;
+        for (int k = 0; k < at.flow.length; k++) {
+            double still = at.pieces.still_Pa(k);
+            double typical = at.pieces.flow_m3s(k, still + typical_Pa);
+            capacity = Math.max(capacity, typical);
+            at.slope[k] = typical_Pa / typical;
+            at.next[k] = (at.drop_Pa(k) - still) / at.slope[k];
+        }
+        at.capacity(capacity);
+        at.balance();
+        measure();
+        System.arraycopy(at.flow, 0, drawn, 0, drawn.length);
+        return 1;
+    }
+
+    private void step() {
+        double unit = at.pressure_Pa() / at.largest_m3s();
+        for (int k = 0; k < at.flow.length; k++) {
+            straighten(k, LEAST * unit, SHUT * unit);
+        }
+        at.balance();
+        measure();
+    }
+
+    boolean isSettled() {
+        return settled;
+    }
+
+    /** Steps until settled; gives the steps taken. */
+    int run(int most) {
+        settled = false;
+        for (int count = 1; count <= most; count++) {
+            step();
+            if (misfit <= NetworkSolver.ENERGY && at.massMisfit() <= NetworkSolver.MASS) {
+                settled = true;
+                return count;
+            }
+        }
+        return most;
+    }
+
+    /** Steps on from heads and flows that another search left. */
+    int resume(int most) {
+        measure();
+        System.arraycopy(at.flow, 0, drawn, 0, drawn.length);
+        return run(most);
+    }
+
+    /** Largest misfit of a link, as a share of the pressure scale [1]. */
+    double misfit() {
+        return misfit;
+    }
+
+    int worst() {
+        return worst;
+    }
+
+    private void straighten(int k, double least, double shut) {
+        double drop = at.drop_Pa(k);
+        double still = at.pieces.still_Pa(k);
+        double flow = at.flow[k];
+        if (at.pieces.isOneWay(k) && flow <= 0 && drop <= still) {
+            drawn[k] = 0;
+            at.slope[k] = shut;
+            at.next[k] = (drop - still) / shut;
+            return;
+        }
+        double loss = at.loss[k];
+        if (at.pieces.isOneWay(k) && flow <= 0) {
+            flow = at.pieces.flow_m3s(k, drop);
+            loss = at.pieces.loss_Pa(k, flow);
+        } else {
+            double pause = at.pieces.pause_m3s(k, drawn[k], flow);
+            loss = pause == flow ? loss : at.pieces.loss_Pa(k, pause);
+            flow = pause;
+        }
+        drawn[k] = flow;
+        at.slope[k] = Math.max(least, at.pieces.slope(k, flow, loss));
+        at.next[k] = flow + (drop - loss) / at.slope[k];
+    }
+
+    private void measure() {
+        for (int k = 0; k < at.flow.length; k++) {
+            at.loss[k] = at.pieces.loss_Pa(k, at.pieces.isOneWay(k) ? Math.max(0, at.flow[k]) : at.flow[k]);
+        }
+        at.scale();
+        misfit = 0;
+        for (int k = 0; k < at.flow.length; k++) {
+            double off = at.drop_Pa(k) - at.loss[k];
+            double size = at.pieces.misfit_Pa(k, at.flow[k], at.drop_Pa(k), at.loss[k]);
+            if (at.pieces.isOneWay(k) && at.flow[k] <= 0) {
+                boolean back = at.flow[k] < -ROUNDING * at.largest_m3s();
+                size = back ? at.pressure_Pa() : Math.max(0, off);
+            }
+            if (!(size <= misfit)) {
+                misfit = size;
+                worst = k;
+            }
+        }
+        misfit /= at.pressure_Pa();
+    }
+
+    /** Takes what leaks back through shut links as no flow. */
+    void shut() {
+        for (int k = 0; k < at.flow.length; k++) {
+            at.flow[k] = at.pieces.isOneWay(k) ? Math.max(0, at.flow[k]) : at.flow[k];
+        }
+    }
+}

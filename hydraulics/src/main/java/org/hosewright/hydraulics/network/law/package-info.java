@@ -1,0 +1,5 @@
+/** How pressure hangs on flow, piece by piece. */
+@NullMarked
+package org.hosewright.hydraulics.network.law;
+
+import org.jspecify.annotations.NullMarked;
