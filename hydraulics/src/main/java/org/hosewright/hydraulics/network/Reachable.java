@@ -39,7 +39,7 @@ final class Reachable {
             if (!joined[i]) {
                 throw new InvalidInput("node", network.nodeName(i), "one joined by links to a fixed head", "network");
             }
-            if (demand > 0 && !supplied[i] || demand < 0 && !drained[i]) {
+            if ((demand > 0 && !supplied[i]) || (demand < 0 && !drained[i])) {
                 throw new InvalidInput(
                         "demand at",
                         network.nodeName(i),
@@ -55,7 +55,7 @@ final class Reachable {
         boolean[] seen = new boolean[network.nodes()];
         int count = 0;
         for (int i = 0; i < queue.length; i++) {
-            if (network.isFixed(i) || !fixedOnly && way * network.demand_m3s(i) < 0) {
+            if (network.isFixed(i) || (!fixedOnly && way * network.demand_m3s(i) < 0)) {
                 seen[i] = true;
                 queue[count++] = i;
             }
