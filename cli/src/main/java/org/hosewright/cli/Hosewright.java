@@ -2,11 +2,15 @@ package org.hosewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.hosewright.cli.command.AuditChain;
+import org.hosewright.cli.command.Backup;
 import org.hosewright.cli.command.Cards;
+import org.hosewright.cli.command.CheckStore;
 import org.hosewright.cli.command.Drill;
 import org.hosewright.cli.command.Exit;
 import org.hosewright.cli.command.Lay;
 import org.hosewright.cli.command.Reach;
+import org.hosewright.cli.command.Restore;
 import org.hosewright.cli.command.Serve;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -19,7 +23,17 @@ import picocli.CommandLine.Spec;
         name = "hosewright",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {Serve.class, Drill.class, Lay.class, Reach.class, Cards.class},
+        subcommands = {
+            Serve.class,
+            Drill.class,
+            Lay.class,
+            Reach.class,
+            Cards.class,
+            AuditChain.class,
+            CheckStore.class,
+            Backup.class,
+            Restore.class
+        },
         description = "Measured hose, honest numbers, and the cards a pump operator can trust.")
 public final class Hosewright implements Runnable {
     @Spec

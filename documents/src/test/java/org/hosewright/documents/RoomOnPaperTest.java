@@ -67,7 +67,7 @@ class RoomOnPaperTest {
         assertThat(night.calibration().terms().discharges()).isEmpty();
         assertThat(night.needed()).hasSize(1);
         assertThat(night.workings()).noneMatch(working -> working.title().startsWith("Needed pump pressure"));
-        assertThat(text).contains("What did the night show?", "What cannot be told", "1 readings");
+        assertThat(text).contains("What did the night show?", "What cannot be told", "1 reading,");
         night.calibration().withheld().forEach(missing -> assertThat(text).contains(Pdf.typed(missing.why())));
     }
 

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.history.Audit;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
 import org.hosewright.ledger.order.Orders;
@@ -52,6 +53,19 @@ public final class Store implements AutoCloseable {
      */
     public static void backup(Path folder, Path file) {
         Sqlite.backup(Sqlite.file(folder), file);
+    }
+
+    /** Makes a store from a backup, in a folder that has none; the backup is checked, its chain proved, first.
+     *
+     * @return what proving the chain found
+     */
+    public static Audit restore(Path backup, Path folder) {
+        return Restoring.restore(backup, folder);
+    }
+
+    /** Proves the chain of the store in a folder that another process may have open, on a copy. */
+    public static Audit audit(Path folder) {
+        return Restoring.audit(folder);
     }
 
     public Kits kits() {

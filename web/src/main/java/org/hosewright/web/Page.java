@@ -17,6 +17,7 @@ public record Page(String path, String name, String question, String module) {
             new Page("/drill", "drill", "What did the night show?", "drill/drill.js"),
             new Page("/reach", "reach", "How far can it go, and what stops it?", "reach/reach.js"),
             new Page("/papers", "papers", "What goes on the rig?", "papers/papers.js"),
+            new Page("/orders", "orders", "What is ordered?", "orders/orders.js"),
             new Page("/kit", "kit", "What do we have?", "kit/kit.js"),
             new Page("/history", "history", "Who changed what, when, why?", "history/history.js"));
 }

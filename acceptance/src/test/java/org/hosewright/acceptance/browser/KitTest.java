@@ -51,7 +51,7 @@ final class KitTest {
 
     @Test
     void emptyPagesTeachTheNextStepHolds() {
-        for (String path : new String[] {"/", "/drill", "/reach", "/papers", "/kit", "/history"}) {
+        for (String path : new String[] {"/", "/drill", "/reach", "/papers", "/orders", "/kit", "/history"}) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();
             assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();

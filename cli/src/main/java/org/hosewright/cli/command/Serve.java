@@ -48,7 +48,7 @@ public final class Serve implements Callable<Integer> {
         Clock clock = Clock.systemUTC();
         Path folder = new DataFolder(System.getenv()).of(Optional.ofNullable(data), demo);
         try (var store = Store.open(folder, clock)) {
-            var ports = new Ports(store.kits(), store.drills(), store.history());
+            var ports = new Ports(store.kits(), store.drills(), store.orders(), store.history());
             if (demo) {
                 Demo.fill(ports, store.where());
             }

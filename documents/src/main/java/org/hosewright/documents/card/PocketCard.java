@@ -58,7 +58,7 @@ public final class PocketCard {
                 "Pocket card, " + set.kit().company(),
                 "pocket",
                 figures.paper() + " landscape",
-                stamp.words(),
+                stamp.across(),
                 grid(leaves.size()),
                 body);
     }

@@ -50,7 +50,7 @@ public final class Tags {
                 "Discharge tags, " + set.kit().company(),
                 "tags",
                 figures.paper(),
-                stamp.words(),
+                stamp.across(),
                 grid(tags.size()),
                 body);
     }

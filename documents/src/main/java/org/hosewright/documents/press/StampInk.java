@@ -31,6 +31,9 @@ final class StampInk {
 
     /** Stamps every page; the stamp is no part of the text, which says the same in words of its own. */
     void across(PDDocument document) throws IOException {
+        if (words.isEmpty()) {
+            return;
+        }
         int number = 0;
         for (PDPage page : document.getPages()) {
             try (var ink = new PDPageContentStream(document, page, AppendMode.PREPEND, true, true)) {

@@ -1,27 +1,57 @@
 package org.hosewright.documents.stamp;
 
-/** What stands across every page of a sheet that nobody has signed. */
-public enum Stamp {
+import java.util.Locale;
+
+/** Whether a sheet is an order, on every page of it.
+ *
+ * @param across the words across each page; empty where the sheet may be used
+ * @param words the words at the head of the text
+ * @param meaning what they mean, as a sentence
+ */
+public record Stamp(String across, String words, String meaning) {
     /** Real numbers without the signature that makes them an order. */
-    UNSIGNED("UNSIGNED - NOT FOR USE", "No one has signed these numbers. They are not an order: do not pump by them."),
+    public static final Stamp UNSIGNED = new Stamp(
+            "UNSIGNED - NOT FOR USE", "No one has signed these numbers. They are not an order: do not pump by them.");
+
     /** The invented company's numbers. */
-    DEMO("DEMO - NOT FOR USE", "An invented company's numbers, for showing only. Do not pump by them.");
+    public static final Stamp DEMO =
+            new Stamp("DEMO - NOT FOR USE", "An invented company's numbers, for showing only. Do not pump by them.");
 
-    private final String words;
-    private final String meaning;
-
-    Stamp(String words, String meaning) {
-        this.words = words;
-        this.meaning = meaning;
+    private Stamp(String words, String meaning) {
+        this(words, words, meaning);
     }
 
-    /** The words across the page. */
-    public String words() {
-        return words;
+    /** An order in force.
+     *
+     * @param number its number
+     * @param who who signed it
+     * @param day when, as people read it
+     */
+    public static Stamp inForce(long number, String who, String day) {
+        return new Stamp(
+                "",
+                "ORDER " + number + ", SIGNED",
+                "Signed by " + who + " on " + day + ". In force as known when printed; the gauges and the nozzle crew's"
+                        + " word overrule it.");
     }
 
-    /** What they mean, as a sentence. */
-    public String meaning() {
-        return meaning;
+    /** An order in force whose numbers rest on something that is not as it was.
+     *
+     * @param number its number
+     * @param why what changed, as sentences
+     */
+    public static Stamp stale(long number, String why) {
+        return new Stamp(
+                "STALE - LOOK INTO IT",
+                "ORDER " + number + ", STALE",
+                "Signed, but numbers on it rest on what is no longer so. " + why);
+    }
+
+    /** An order that was superseded or withdrawn. */
+    public static Stamp past(long number, String standing) {
+        return new Stamp(
+                standing.toUpperCase(Locale.ROOT) + " - NOT FOR USE",
+                "ORDER " + number + ", " + standing.toUpperCase(Locale.ROOT),
+                "It is no longer the order: do not pump by it.");
     }
 }

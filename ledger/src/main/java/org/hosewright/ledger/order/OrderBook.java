@@ -51,6 +51,14 @@ public record OrderBook(List<OrderRevision> revisions) {
         return last(revisions).filter(revision -> revision.signature().isEmpty() && !revision.withdrawn());
     }
 
+    /** The order that was signed last before a number. */
+    public Optional<OrderRevision> signedBefore(long number) {
+        return last(revisions.stream()
+                .filter(revision ->
+                        revision.number() < number && revision.signature().isPresent())
+                .toList());
+    }
+
     public Standing standing(OrderRevision revision) {
         if (revision.withdrawn()) {
             return Standing.WITHDRAWN;

@@ -23,6 +23,7 @@ public final class Api {
     public Api(ServerConfig config, Ports ports) {
         this.config = config;
         kit = new CurrentKit(ports.kits());
+        var desk = new OrderDesk(ports.orders(), ports.kits(), kit, config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
@@ -31,7 +32,8 @@ public final class Api {
                         drills.list(),
                         new AnalysisRoutes(drills, kit, config).list(),
                         new ReachRoutes(kit, config.clock()).list(),
-                        new PaperRoutes(kit, config).list(),
+                        new PaperRoutes(kit, desk, config).list(),
+                        new OrderRoutes(ports.orders(), desk).list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();

@@ -6,11 +6,12 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.hosewright.documents.Papers;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.kit.Revision;
-import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.files.order.RoundingWord;
 import org.hosewright.hydraulics.order.Rounding;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.card.CardAnalysis;
@@ -25,9 +26,11 @@ final class PaperRoutes {
 
     private final CurrentKit kit;
     private final ServerConfig config;
+    private final OrderDesk desk;
 
-    PaperRoutes(CurrentKit kit, ServerConfig config) {
+    PaperRoutes(CurrentKit kit, OrderDesk desk, ServerConfig config) {
         this.kit = kit;
+        this.desk = desk;
         this.config = config;
     }
 
@@ -45,7 +48,20 @@ final class PaperRoutes {
     }
 
     private Route pdf(String path, String name, BiFunction<CardSet, Stamp, byte[]> paper) {
-        return Route.get(path, answer -> Answer.file(answer, name, PDF, paper.apply(set(answer), stamp(config))));
+        return Route.get(path, answer -> {
+            OrderDesk.Print print = print(answer);
+            Answer.file(answer, name, PDF, paper.apply(print.cards(), print.stamp()));
+        });
+    }
+
+    /** The order asked for, or else the kit as it stands. */
+    private OrderDesk.Print print(Context request) {
+        Optional<String> order = Queried.find(request, "order");
+        if (order.isEmpty()) {
+            return new OrderDesk.Print(set(request), stamp(config));
+        }
+        OrderDesk.Print print = desk.print(OrderRoutes.number(order.get()));
+        return config.demo() ? new OrderDesk.Print(print.cards(), Stamp.DEMO) : print;
     }
 
     private CardSet set(Context request) {
@@ -56,11 +72,7 @@ final class PaperRoutes {
 
     private static Rounding.Way way(Context request) {
         String name = Queried.find(request, "round").orElse("nearest");
-        return switch (name) {
-            case "nearest" -> Rounding.Way.NEAREST;
-            case "up" -> Rounding.Way.UP;
-            default -> throw new InvalidInput("round", name, "nearest or up", "");
-        };
+        return RoundingWord.way(name);
     }
 
     private void preview(Context answer) {

@@ -56,7 +56,13 @@ final class RecordJson {
         ObjectNode json = mark(Answer.object(), entry.mark());
         json.put("number", entry.mark().entry()).put("what", entry.what());
         json.put("subject", entry.subject().word()).put("subjectId", entry.subjectId());
+        json.put("hat", entry.hat()).put("hash", entry.hash());
         return json.put("version", entry.version());
+    }
+
+    /** Who, when and why. */
+    static ObjectNode mark(Mark mark) {
+        return mark(Answer.object(), mark);
     }
 
     private static ObjectNode mark(ObjectNode json, Mark mark) {

@@ -3,11 +3,13 @@ package org.hosewright.server.setup;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
+import org.hosewright.ledger.order.Orders;
 
 /** The company's record, as the server reaches it.
  *
  * @param kits the kit through time
  * @param drills the test nights
+ * @param orders the ordered pressures
  * @param history who did what
  */
-public record Ports(Kits kits, Drills drills, History history) {}
+public record Ports(Kits kits, Drills drills, Orders orders, History history) {}

@@ -1,0 +1,36 @@
+package org.hosewright.cli.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.hosewright.cli.record.DataFolder;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Where the record lies that a command looks after. */
+final class RecordPlace {
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "Folder of the record. Else HOSEWRIGHT_DATA, else .local/share/hosewright in your home.")
+    private @Nullable Path data;
+
+    RecordPlace() {}
+
+    Path folder() {
+        return new DataFolder(System.getenv()).of(Optional.ofNullable(data), false);
+    }
+
+    /** The folder, where a record lies in it.
+     *
+     * @throws InvalidInput none does
+     */
+    Path existing() {
+        Path folder = folder();
+        if (!Files.exists(folder.resolve("store.sqlite"))) {
+            throw new InvalidInput("folder of the record", folder.toString(), "a folder with a record in it", "");
+        }
+        return folder;
+    }
+}

@@ -1,0 +1,144 @@
+package org.hosewright.server.api;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.documents.stamp.Stamp;
+import org.hosewright.files.kit.KitDocument;
+import org.hosewright.files.order.OrderText;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.ledger.card.CardAnalysis;
+import org.hosewright.ledger.card.CardSet;
+import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.kit.Kits;
+import org.hosewright.ledger.order.OrderBook;
+import org.hosewright.ledger.order.OrderBook.Standing;
+import org.hosewright.ledger.order.OrderRevision;
+import org.hosewright.ledger.order.OrderSet;
+import org.hosewright.ledger.order.OrderStep;
+import org.hosewright.ledger.order.Orders;
+import org.hosewright.ledger.order.Staleness;
+import org.hosewright.server.guard.Refusal;
+
+/** Where orders are worked out, looked up with the kit that they rest on, and made ready to print. */
+final class OrderDesk {
+    private final Orders orders;
+    private final Kits kits;
+    private final CurrentKit current;
+    private final Clock clock;
+
+    OrderDesk(Orders orders, Kits kits, CurrentKit current, Clock clock) {
+        this.orders = orders;
+        this.kits = kits;
+        this.current = current;
+        this.clock = clock;
+    }
+
+    /** A set with all that one needs to judge it.
+     *
+     * @param revision the set as stored
+     * @param standing how it stands
+     * @param set what it says
+     * @param kit the kit that it rests on
+     * @param before the order signed before it, where there is one
+     * @param stale what of it is no longer so
+     */
+    record Looked(
+            OrderRevision revision,
+            Standing standing,
+            OrderSet set,
+            Kit kit,
+            Optional<OrderSet> before,
+            Staleness stale) {
+
+        Optional<OrderStep> signature() {
+            return revision.signature();
+        }
+    }
+
+    /** A sheet's numbers and what stands across it. */
+    record Print(CardSet cards, Stamp stamp) {}
+
+    OrderBook book() {
+        return orders.read();
+    }
+
+    Looked look(long number) {
+        OrderBook book = book();
+        OrderRevision revision = book.get(number);
+        OrderSet set = OrderText.read(revision.text());
+        Kit then = kitOf(revision);
+        Kit now = current.get().document().kit();
+        Optional<OrderSet> before = book.signedBefore(number).map(old -> OrderText.read(old.text()));
+        return new Looked(
+                revision, book.standing(revision), set, then, before, Staleness.of(set, then, now, today(now)));
+    }
+
+    OrderRevision propose(Rounding.Way way, Act act) {
+        CurrentKit.Read read = current.get();
+        Kit kit = read.document().kit();
+        OrderSet set = OrderSet.of(CardAnalysis.of(kit, "", today(kit), way), way);
+        if (set.lines().isEmpty()) {
+            throw new InvalidInput("kit", kit.company(), "at least one package with figures", "");
+        }
+        String text = OrderText.write(set);
+        return orders.propose(OrderText.code(text), read.revision().version(), text, act);
+    }
+
+    /** The sheets of a set, from the set's own numbers.
+     *
+     * @throws Refusal this program would work out other figures than the set says
+     */
+    Print print(long number) {
+        Looked looked = look(number);
+        OrderSet set = looked.set();
+        String code = "order " + number + ", " + looked.revision().code();
+        CardSet cards = CardAnalysis.of(looked.kit(), code, set.made(), set.way());
+        if (!OrderText.write(OrderSet.of(cards, set.way()))
+                .equals(looked.revision().text())) {
+            throw new Refusal(
+                    409,
+                    "Other figures",
+                    "This program works out other figures than order " + number
+                            + " says, so nothing is printed. Propose a new order and see what changes.");
+        }
+        return new Print(cards, stamp(looked));
+    }
+
+    private static Stamp stamp(Looked looked) {
+        long number = looked.revision().number();
+        return switch (looked.standing()) {
+            case PROPOSED -> Stamp.UNSIGNED;
+            case SUPERSEDED, WITHDRAWN -> Stamp.past(number, looked.standing().word());
+            case IN_FORCE -> inForce(looked, number);
+        };
+    }
+
+    private static Stamp inForce(Looked looked, long number) {
+        OrderStep signature = looked.signature().orElseThrow();
+        List<String> why = looked.stale().reasons().values().stream()
+                .flatMap(List::stream)
+                .distinct()
+                .sorted()
+                .toList();
+        LocalDate day = LocalDate.ofInstant(
+                signature.mark().at(), ZoneId.of(looked.kit().zone()));
+        return why.isEmpty()
+                ? Stamp.inForce(number, signature.mark().who(), day.toString())
+                : Stamp.stale(number, String.join(" ", why));
+    }
+
+    private Kit kitOf(OrderRevision revision) {
+        return kits.findRevision(revision.kitVersion())
+                .map(stored -> KitDocument.of(stored.text(), "kit").kit())
+                .orElseThrow(() -> Refused.unknown("kit revision"));
+    }
+
+    LocalDate today(Kit kit) {
+        return LocalDate.ofInstant(clock.instant(), ZoneId.of(kit.zone()));
+    }
+}
