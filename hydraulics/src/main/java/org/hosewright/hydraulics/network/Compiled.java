@@ -31,7 +31,7 @@ final class Compiled {
         return new NetworkState(network, heads, at.flow.clone(), residuals);
     }
 
-    private static Shape shape(Network network) {
+    static Shape shape(Network network) {
         boolean[] fixed = new boolean[network.nodes()];
         int[] from = new int[network.links()];
         int[] to = new int[network.links()];

@@ -1,11 +1,14 @@
 package org.hosewright.hydraulics.network;
 
+import org.jspecify.annotations.Nullable;
+
 /** A solved network: heads, flows and how closely they close. */
 public final class NetworkState {
     private final Network network;
     private final double[] heads;
     private final double[] flows;
     private final Residuals residuals;
+    private @Nullable Tangent tangent;
 
     /** How closely a solve closes.
      *
@@ -32,7 +35,32 @@ public final class NetworkState {
         return flows[network.linkAt(link)];
     }
 
+    /** How a node's head moves with every number of the network.
+     *
+     * @throws org.hosewright.hydraulics.error.InvalidInput the node is unknown
+     */
+    public Derivatives ofHead(String node) {
+        return tangent().ofHead(network.nodeAt(node, ""));
+    }
+
+    /** How a link's flow moves with every number of the network.
+     *
+     * @throws org.hosewright.hydraulics.error.InvalidInput the link is unknown
+     */
+    public Derivatives ofFlow(String link) {
+        return tangent().ofFlow(network.linkAt(link));
+    }
+
     public Residuals residuals() {
         return residuals;
+    }
+
+    private Tangent tangent() {
+        Tangent known = tangent;
+        if (known == null) {
+            known = new Tangent(network, heads, flows);
+            tangent = known;
+        }
+        return known;
     }
 }

@@ -103,20 +103,49 @@ public final class LaplacianFactor {
         }
     }
 
-    /** Sums what the columns before take off this one. */
+    /** Sums what the columns before take off this one: four columns of one group at a time, then one by one. */
     private void gather(int j) {
-        int[] start = pattern.start();
-        int[] row = pattern.row();
         int[] rowStart = pattern.rowStart();
         int[] rowColumn = pattern.rowColumn();
         int[] rowAt = pattern.rowAt();
-        for (int t = rowStart[j]; t < rowStart[j + 1]; t++) {
+        int[] group = pattern.group();
+        int end = rowStart[j + 1];
+        int t = rowStart[j];
+        while (t < end) {
             int column = rowColumn[t];
-            int p = rowAt[t];
-            double factor = off[p] * pivot[column];
-            for (int q = p + 1; q < start[column + 1]; q++) {
-                work[row[q]] += factor * off[q];
+            boolean four = t + 3 < end && rowColumn[t + 3] == column + 3 && group[column + 3] == group[column];
+            if (four) {
+                gatherFour(t, rowAt, column);
+                t += 4;
+            } else {
+                gatherOne(rowAt[t], column);
+                t++;
             }
+        }
+    }
+
+    private void gatherOne(int p, int column) {
+        int[] row = pattern.row();
+        double factor = off[p] * pivot[column];
+        int end = pattern.start()[column + 1];
+        for (int q = p + 1; q < end; q++) {
+            work[row[q]] += factor * off[q];
+        }
+    }
+
+    private void gatherFour(int t, int[] rowAt, int column) {
+        int[] row = pattern.row();
+        int p0 = rowAt[t];
+        int p1 = rowAt[t + 1];
+        int p2 = rowAt[t + 2];
+        int p3 = rowAt[t + 3];
+        double f0 = off[p0] * pivot[column];
+        double f1 = off[p1] * pivot[column + 1];
+        double f2 = off[p2] * pivot[column + 2];
+        double f3 = off[p3] * pivot[column + 3];
+        int count = pattern.start()[column + 1] - p0;
+        for (int q = 1; q < count; q++) {
+            work[row[p0 + q]] += f0 * off[p0 + q] + f1 * off[p1 + q] + f2 * off[p2 + q] + f3 * off[p3 + q];
         }
     }
 }

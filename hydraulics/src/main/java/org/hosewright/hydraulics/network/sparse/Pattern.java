@@ -16,6 +16,7 @@ public final class Pattern {
     private final int[] rowStart;
     private final int[] rowColumn;
     private final int[] rowAt;
+    private final int[] group;
 
     private Pattern(int[] place, int[] start, int[] unsorted) {
         this.place = place;
@@ -25,7 +26,9 @@ public final class Pattern {
         rowStart = new int[size + 1];
         rowColumn = new int[unsorted.length];
         rowAt = new int[unsorted.length];
+        group = new int[size];
         sort(unsorted);
+        gatherGroups();
     }
 
     /** Orders a graph and finds the factor's entries.
@@ -90,6 +93,11 @@ public final class Pattern {
 
     int[] rowAt() {
         return rowAt;
+    }
+
+    /** The group of each column: neighbouring columns with the same rows below them. */
+    int[] group() {
+        return group;
     }
 
     /** Each column's rows below the diagonal: its neighbours to come and what its children leave. */
@@ -160,6 +168,14 @@ public final class Pattern {
                 row[slot] = i;
                 rowAt[at] = slot;
             }
+        }
+    }
+
+    private void gatherGroups() {
+        for (int k = 1; k < size; k++) {
+            int before = start[k] - start[k - 1];
+            boolean same = before == start[k + 1] - start[k] + 1 && row[start[k - 1]] == k;
+            group[k] = same ? group[k - 1] : k;
         }
     }
 }
