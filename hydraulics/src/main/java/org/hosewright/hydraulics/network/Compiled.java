@@ -17,6 +17,15 @@ final class Compiled {
         }
     }
 
+    Network network() {
+        return network;
+    }
+
+    /** The head that the iterate's heads are held against [Pa]. */
+    double datum_Pa() {
+        return datum_Pa;
+    }
+
     Iterate iterate() {
         return at;
     }

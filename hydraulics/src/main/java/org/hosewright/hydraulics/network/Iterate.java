@@ -69,6 +69,23 @@ final class Iterate {
      * @throws NotConverged a node hangs on nothing
      */
     void balance() {
+        solveRises();
+        move();
+    }
+
+    /** The same, with numbers left open that move along. */
+    void balance(Border border) {
+        solveRises();
+        border.bend(rise);
+        move();
+    }
+
+    /** Solves in place, by places, with the factor of the last balance. */
+    void solveAgain(double[] right) {
+        factor.solve(right);
+    }
+
+    private void solveRises() {
         int[] from = shape.from();
         int[] to = shape.to();
         factor.clear();
@@ -86,7 +103,6 @@ final class Iterate {
             throw new NotConverged("A part of the network hangs on no fixed head.", "one of its free nodes");
         }
         factor.solve(rise);
-        move();
     }
 
     /** Sets the scales of pressure and flow from what is known so far. */
@@ -125,7 +141,7 @@ final class Iterate {
     }
 
     private void move() {
-        for (int i = 0; i < shape.free(); i++) {
+        for (int i = 0; i < head.length; i++) {
             head[i] += rise[i];
         }
         int[] from = shape.from();

@@ -65,6 +65,24 @@ public final class Network {
         return this;
     }
 
+    /** The same network with another head at a fixed node. */
+    public Network withHead(String node, double head_Pa) {
+        int at = nodeAt(node, "head");
+        if (!isFixed(at)) {
+            throw new InvalidInput("node of a head", node, "a node of fixed head", "network");
+        }
+        Network changed = copy();
+        changed.heads_Pa[at] = Numbers.requireFinite("head of " + node, head_Pa);
+        return changed;
+    }
+
+    /** The same network with another law at a link. */
+    public Network withLaw(String link, Law law) {
+        Network changed = copy();
+        changed.laws.set(linkAt(link), law);
+        return changed;
+    }
+
     public List<String> listNodes() {
         return List.copyOf(nodeNames);
     }
@@ -143,6 +161,20 @@ public final class Network {
 
     Law law(int link) {
         return laws.get(link);
+    }
+
+    private Network copy() {
+        Network copy = new Network();
+        copy.nodes.putAll(nodes);
+        copy.links.putAll(links);
+        copy.nodeNames.addAll(nodeNames);
+        copy.linkNames.addAll(linkNames);
+        copy.laws.addAll(laws);
+        copy.heads_Pa = heads_Pa.clone();
+        copy.demands_m3s = demands_m3s.clone();
+        copy.from = from.clone();
+        copy.to = to.clone();
+        return copy;
     }
 
     private Network node(String name, double head_Pa) {

@@ -55,13 +55,24 @@ final class Newton {
         return 1;
     }
 
+    /** One step with numbers left open that move along. */
+    void stepWith(Border border) {
+        straighten();
+        at.balance(border);
+        measure();
+    }
+
     private void step() {
+        straighten();
+        at.balance();
+        measure();
+    }
+
+    private void straighten() {
         double unit = at.pressure_Pa() / at.largest_m3s();
         for (int k = 0; k < at.flow.length; k++) {
             straighten(k, LEAST * unit, SHUT * unit);
         }
-        at.balance();
-        measure();
     }
 
     boolean isSettled() {
