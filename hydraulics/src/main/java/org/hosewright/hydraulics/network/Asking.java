@@ -40,7 +40,13 @@ public final class Asking {
                 return solved(network, freed, border.listValues());
             }
         }
-        throw new NotConverged(
+        OptionalDouble value =
+                freed.size() == 1 ? new Bracketed(network, freed.get(0), wanted.get(0)).find() : OptionalDouble.empty();
+        return solved(network, freed, List.of(value.orElseThrow(() -> missed(wanted))));
+    }
+
+    private static NotConverged missed(List<Wanted> wanted) {
+        return new NotConverged(
                 "No numbers left open give what is wanted.", wanted.get(0).at());
     }
 
