@@ -1,6 +1,7 @@
 package org.hosewright.hydraulics.network;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.error.NotConverged;
 
