@@ -9,6 +9,12 @@ import java.util.OptionalDouble;
 final class Bracketed {
     private static final int STEPS = 100;
     private static final double LEAST_REACH_PA = 1e5;
+
+    /** Beyond these a head and a law's number are no answer. */
+    private static final double MOST_PA = 1e9;
+
+    private static final double MOST = 1e25;
+
     private static final double MET = 1e-10;
 
     /** A step below this share of the number is rounding [1]. */
@@ -30,8 +36,9 @@ final class Bracketed {
     /** The number; absent where no sign changes. */
     OptionalDouble find() {
         double value = start();
+        double most = freed.isHead() ? MOST_PA : MOST;
         double reach = freed.isHead() ? Math.max(LEAST_REACH_PA, Math.abs(value)) : Math.abs(value);
-        for (int step = 0; step < STEPS; step++) {
+        for (int step = 0; step < STEPS && Math.abs(value) < most; step++) {
             NetworkState state = NetworkSolver.solve(network(network, freed, value));
             double miss = answer(state) - wanted.value();
             keep(value, miss);
