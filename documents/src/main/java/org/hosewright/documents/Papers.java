@@ -3,11 +3,13 @@ package org.hosewright.documents;
 import org.hosewright.documents.card.PocketCard;
 import org.hosewright.documents.card.PumpCard;
 import org.hosewright.documents.card.Tags;
+import org.hosewright.documents.order.OrderPaper;
 import org.hosewright.documents.press.Press;
 import org.hosewright.documents.report.ReportPaper;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.order.OrderInFull;
 
 /** The papers of a company as PDF: tagged (PDF/UA-1), fit to keep (PDF/A-3a), typefaces inside, stamped on every page.
  *
@@ -34,5 +36,10 @@ public final class Papers {
     /** All packages on a strip that folds to fit a pocket. */
     public static byte[] pocketCard(CardSet set, Stamp stamp) {
         return Press.print(PocketCard.sheet(set, stamp));
+    }
+
+    /** The order itself: its numbers, what changes, the table of revisions, the list to sign on reading. */
+    public static byte[] order(OrderInFull order, Stamp stamp) {
+        return Press.print(OrderPaper.sheet(order, stamp));
     }
 }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
 import org.hosewright.files.kit.KitDocument;
+import org.hosewright.files.order.OrderText;
 import org.hosewright.files.readings.ReadingParser;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.hydraulics.order.Rounding;
@@ -22,7 +24,13 @@ import org.hosewright.ledger.card.CardAnalysis;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.history.Mark;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.order.OrderBook;
+import org.hosewright.ledger.order.OrderInFull;
+import org.hosewright.ledger.order.OrderRevision;
+import org.hosewright.ledger.order.OrderSet;
+import org.hosewright.ledger.order.Staleness;
 
 /** The invented companies' kits and nights, and the papers they make. */
 final class Samples {
@@ -81,7 +89,18 @@ final class Samples {
         papers.put("tags-si", new Pdf(Papers.tags(aldwickVale(), Stamp.UNSIGNED)));
         papers.put("pocket", new Pdf(Papers.pocketCard(brindleFalls(), Stamp.UNSIGNED)));
         papers.put("pocket-si", new Pdf(Papers.pocketCard(aldwickVale(), Stamp.DEMO)));
+        papers.put("order", new Pdf(Papers.order(order(), Stamp.UNSIGNED)));
         return papers;
+    }
+
+    /** The first order of the invented company, not yet signed. */
+    static OrderInFull order() {
+        OrderSet set = OrderSet.of(brindleFalls(), Rounding.Way.NEAREST);
+        Kit kit = brindleFalls().kit();
+        var mark = new Mark(3, Instant.parse("2026-05-14T12:00:00Z"), "Training officer", "after the May test");
+        var revision = new OrderRevision(1, "3f2a90c1", 2, OrderText.write(set), mark, List.of());
+        var book = new OrderBook(List.of(revision));
+        return new OrderInFull(revision, book, set, kit, Optional.empty(), Staleness.of(set, kit, kit, MADE));
     }
 
     static String beside(String name) {

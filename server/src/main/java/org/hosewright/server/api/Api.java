@@ -27,7 +27,7 @@ public final class Api {
         var drills = new DrillRoutes(ports.drills(), kit);
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
-                        new StationRoutes(kit, ports.drills(), config.clock()).list(),
+                        new StationRoutes(kit, ports.drills(), desk, config.clock()).list(),
                         new KitRoutes(ports.kits(), kit).list(),
                         drills.list(),
                         new AnalysisRoutes(drills, kit, config).list(),

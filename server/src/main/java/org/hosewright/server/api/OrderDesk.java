@@ -16,7 +16,7 @@ import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.Kits;
 import org.hosewright.ledger.order.OrderBook;
-import org.hosewright.ledger.order.OrderBook.Standing;
+import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderRevision;
 import org.hosewright.ledger.order.OrderSet;
 import org.hosewright.ledger.order.OrderStep;
@@ -38,44 +38,21 @@ final class OrderDesk {
         this.clock = clock;
     }
 
-    /** A set with all that one needs to judge it.
-     *
-     * @param revision the set as stored
-     * @param standing how it stands
-     * @param set what it says
-     * @param kit the kit that it rests on
-     * @param before the order signed before it, where there is one
-     * @param stale what of it is no longer so
-     */
-    record Looked(
-            OrderRevision revision,
-            Standing standing,
-            OrderSet set,
-            Kit kit,
-            Optional<OrderSet> before,
-            Staleness stale) {
-
-        Optional<OrderStep> signature() {
-            return revision.signature();
-        }
-    }
-
     /** A sheet's numbers and what stands across it. */
-    record Print(CardSet cards, Stamp stamp) {}
+    record Print(OrderInFull order, CardSet cards, Stamp stamp) {}
 
     OrderBook book() {
         return orders.read();
     }
 
-    Looked look(long number) {
+    OrderInFull look(long number) {
         OrderBook book = book();
         OrderRevision revision = book.get(number);
         OrderSet set = OrderText.read(revision.text());
         Kit then = kitOf(revision);
         Kit now = current.get().document().kit();
         Optional<OrderSet> before = book.signedBefore(number).map(old -> OrderText.read(old.text()));
-        return new Looked(
-                revision, book.standing(revision), set, then, before, Staleness.of(set, then, now, today(now)));
+        return new OrderInFull(revision, book, set, then, before, Staleness.of(set, then, now, today(now)));
     }
 
     OrderRevision propose(Rounding.Way way, Act act) {
@@ -94,10 +71,10 @@ final class OrderDesk {
      * @throws Refusal this program would work out other figures than the set says
      */
     Print print(long number) {
-        Looked looked = look(number);
+        OrderInFull looked = look(number);
         OrderSet set = looked.set();
-        String code = "order " + number + ", " + looked.revision().code();
-        CardSet cards = CardAnalysis.of(looked.kit(), code, set.made(), set.way());
+        CardSet cards =
+                CardAnalysis.of(looked.kit(), looked.revision().code() + " of order " + number, set.made(), set.way());
         if (!OrderText.write(OrderSet.of(cards, set.way()))
                 .equals(looked.revision().text())) {
             throw new Refusal(
@@ -106,10 +83,10 @@ final class OrderDesk {
                     "This program works out other figures than order " + number
                             + " says, so nothing is printed. Propose a new order and see what changes.");
         }
-        return new Print(cards, stamp(looked));
+        return new Print(looked, cards, stamp(looked));
     }
 
-    private static Stamp stamp(Looked looked) {
+    private static Stamp stamp(OrderInFull looked) {
         long number = looked.revision().number();
         return switch (looked.standing()) {
             case PROPOSED -> Stamp.UNSIGNED;
@@ -118,13 +95,9 @@ final class OrderDesk {
         };
     }
 
-    private static Stamp inForce(Looked looked, long number) {
-        OrderStep signature = looked.signature().orElseThrow();
-        List<String> why = looked.stale().reasons().values().stream()
-                .flatMap(List::stream)
-                .distinct()
-                .sorted()
-                .toList();
+    private static Stamp inForce(OrderInFull looked, long number) {
+        OrderStep signature = looked.revision().signature().orElseThrow();
+        List<String> why = looked.whyStale();
         LocalDate day = LocalDate.ofInstant(
                 signature.mark().at(), ZoneId.of(looked.kit().zone()));
         return why.isEmpty()

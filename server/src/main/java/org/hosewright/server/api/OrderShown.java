@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hosewright.files.order.RoundingWord;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.order.OrderChange;
+import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderRevision;
 import org.hosewright.ledger.order.OrderStep;
 import org.hosewright.ledger.order.OrderedLine;
@@ -14,11 +15,11 @@ import org.hosewright.ledger.order.OrderedPressure;
 
 /** A set of ordered pressures as the orders page shows it: engine by engine, beside what was ordered before. */
 final class OrderShown {
-    private final OrderDesk.Looked looked;
+    private final OrderInFull looked;
     private final QuantityShown shown;
     private final List<OrderChange> changes;
 
-    OrderShown(OrderDesk.Looked looked) {
+    OrderShown(OrderInFull looked) {
         this.looked = looked;
         this.shown = QuantityShown.of(looked.set().units());
         this.changes = OrderChange.of(looked.before(), looked.set());

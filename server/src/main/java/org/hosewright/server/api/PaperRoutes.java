@@ -39,7 +39,8 @@ final class PaperRoutes {
                 Route.get("/papers", this::preview),
                 pdf("/papers/pump-card.pdf", "pump-card.pdf", Papers::pumpCard),
                 pdf("/papers/tags.pdf", "discharge-tags.pdf", Papers::tags),
-                pdf("/papers/pocket-card.pdf", "pocket-card.pdf", Papers::pocketCard));
+                pdf("/papers/pocket-card.pdf", "pocket-card.pdf", Papers::pocketCard),
+                Route.get("/orders/{number}/order.pdf", this::order));
     }
 
     /** What stands across every sheet until somebody signs it. */
@@ -49,20 +50,33 @@ final class PaperRoutes {
 
     private Route pdf(String path, String name, BiFunction<CardSet, Stamp, byte[]> paper) {
         return Route.get(path, answer -> {
-            OrderDesk.Print print = print(answer);
+            Sheets print = print(answer);
             Answer.file(answer, name, PDF, paper.apply(print.cards(), print.stamp()));
         });
     }
 
     /** The order asked for, or else the kit as it stands. */
-    private OrderDesk.Print print(Context request) {
+    private Sheets print(Context request) {
         Optional<String> order = Queried.find(request, "order");
         if (order.isEmpty()) {
-            return new OrderDesk.Print(set(request), stamp(config));
+            return new Sheets(set(request), stamp(config));
         }
         OrderDesk.Print print = desk.print(OrderRoutes.number(order.get()));
-        return config.demo() ? new OrderDesk.Print(print.cards(), Stamp.DEMO) : print;
+        return new Sheets(print.cards(), stamped(print));
     }
+
+    private void order(Context answer) {
+        OrderDesk.Print print = desk.print(OrderRoutes.number(answer.pathParam("number")));
+        String name = "order-" + print.order().revision().number() + ".pdf";
+        Answer.file(answer, name, PDF, Papers.order(print.order(), stamped(print)));
+    }
+
+    private Stamp stamped(OrderDesk.Print print) {
+        return config.demo() ? Stamp.DEMO : print.stamp();
+    }
+
+    /** Numbers about to be printed, and what stands across them. */
+    private record Sheets(CardSet cards, Stamp stamp) {}
 
     private CardSet set(Context request) {
         Kit now = kit.get().document().kit();

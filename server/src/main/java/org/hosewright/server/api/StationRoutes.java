@@ -15,11 +15,13 @@ import org.hosewright.ledger.kit.Kit;
 final class StationRoutes {
     private final CurrentKit kit;
     private final Drills drills;
+    private final OrderDesk desk;
     private final Clock clock;
 
-    StationRoutes(CurrentKit kit, Drills drills, Clock clock) {
+    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, Clock clock) {
         this.kit = kit;
         this.drills = drills;
+        this.desk = desk;
         this.clock = clock;
     }
 
@@ -35,6 +37,7 @@ final class StationRoutes {
         for (HosePackage named : now.packages().values()) {
             lines.add(new Readiness(now, named, today).json());
         }
+        json.set("orders", new OrderReadiness(desk).json(now));
         ArrayNode nights = json.putArray("nights");
         drills.listDrills().forEach(drill -> nights.add(RecordJson.summary(drill)));
         Answer.json(answer, json);

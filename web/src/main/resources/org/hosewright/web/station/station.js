@@ -38,7 +38,7 @@ class Station extends Part {
         : html`${ready === 0 ? 'Not one of' : `${capital(counted(ready, 'line').split(' ')[0])} of`} ${counted(lines.length, 'line')}.`}</p>
       <p class="soft">Ready means: measured on a test night, with the hose's service test in date, and as long as is safe.</p>
       <ol class="ready">${lines.map((/** @type {any} */ line) => this.line(line))}</ol>
-      ${this.nights()}`;
+      ${this.orders()}${this.nights()}`;
   }
 
   /** @param {any} line */
@@ -48,6 +48,15 @@ class Station extends Part {
       <p class="soft">${set(line.line)}</p>
       ${line.safe ? html`<p>Safe to <b>${line.safe}</b>, level; stopped by ${set(line.stoppedBy)}. ${set(capital(line.evidence))}.</p>` : nothing}
       ${ready ? nothing : html`<ul class="wants">${line.wants.map((/** @type {any} */ want) => html`<li>${set(want.says)} <a href=${want.go}>${want.does}</a></li>`)}</ul>`}</li>`;
+  }
+
+  orders() {
+    const { engines, inForce, waiting } = this.found.orders;
+    if (engines.length === 0) return nothing;
+    return html`<section><h2>Ordered pressures</h2>
+      <p class="soft">${inForce ? html`<a href="/orders?order=${inForce}">Order ${inForce}</a> is in force.` : html`No order is in force. <a href="/orders">Propose one</a>`}
+        ${waiting ? html` <a href="/orders?order=${waiting}">Order ${waiting}</a> waits for a signature.` : nothing}</p>
+      <ul class="plain">${engines.map((/** @type {any} */ engine) => html`<li><b>${engine.id}</b>: ${engine.wants.length === 0 ? 'signed, on the rig, acknowledged, nothing stale.' : set(engine.wants.join(' '))}</li>`)}</ul></section>`;
   }
 
   nights() {
