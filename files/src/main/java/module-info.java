@@ -2,6 +2,8 @@
 module org.hosewright.files {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
+    requires io.jenetics.jpx;
+    requires java.xml;
     requires com.fasterxml.jackson.core;
     requires com.fasterxml.jackson.databind;
     requires org.apache.commons.csv;
@@ -13,4 +15,5 @@ module org.hosewright.files {
     exports org.hosewright.files.plain;
     exports org.hosewright.files.readings;
     exports org.hosewright.files.result;
+    exports org.hosewright.files.track;
 }

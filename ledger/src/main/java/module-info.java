@@ -3,6 +3,7 @@ module org.hosewright.ledger {
     requires static transitive org.jspecify;
     requires transitive org.hosewright.hydraulics;
     requires transitive org.hosewright.evidence;
+    requires transitive org.hosewright.ground;
 
     exports org.hosewright.ledger.canonical;
     exports org.hosewright.ledger.card;
@@ -15,4 +16,5 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.picture;
     exports org.hosewright.ledger.reach;
     exports org.hosewright.ledger.storage;
+    exports org.hosewright.ledger.walk;
 }

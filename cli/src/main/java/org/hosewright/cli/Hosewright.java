@@ -12,6 +12,7 @@ import org.hosewright.cli.command.Lay;
 import org.hosewright.cli.command.Reach;
 import org.hosewright.cli.command.Restore;
 import org.hosewright.cli.command.Serve;
+import org.hosewright.cli.command.Walk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,6 +30,7 @@ import picocli.CommandLine.Spec;
             Lay.class,
             Reach.class,
             Cards.class,
+            Walk.class,
             AuditChain.class,
             CheckStore.class,
             Backup.class,

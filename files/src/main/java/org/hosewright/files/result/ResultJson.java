@@ -14,6 +14,7 @@ import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.lay.LayReport;
 import org.hosewright.ledger.reach.PackageReach;
 import org.hosewright.ledger.reach.ReachReport;
+import org.hosewright.ledger.walk.WalkReport;
 
 /** Results as JSON: quantities in the kit's units with their standard errors; what does not exist is left out. */
 public final class ResultJson {
@@ -56,6 +57,11 @@ public final class ResultJson {
     /** A lay, solved. */
     public static String lay(LayReport report) {
         return write(new LayFields(report).map());
+    }
+
+    /** A way that was walked, with a mark at every section. */
+    public static String walk(WalkReport report) {
+        return write(new WalkFields(report).map());
     }
 
     /** Any object as one JSON document, with the settings that every document here has. */

@@ -14,7 +14,7 @@ final class Along {
 
     /** How much wider than the model says: people walk straight legs at one speed and turn at corners, which the model
      * does not know. Found on simulated walks, see the tests. */
-    static final double WIDER = 1.4;
+    static final double WIDER = 1.6;
 
     private final double[][] members_m;
 

@@ -21,7 +21,7 @@ record Model(double speed_ms, double turn_s, double wander_s) {
     static final double AXIS_OF_RADIUS = 1 / 1.5156;
 
     private static final double[] SPEEDS_ms = {0.5, 0.7, 0.9, 1.1};
-    private static final double[] TURNS_s = {15, 40};
+    private static final double[] TURNS_s = {30};
     private static final double[] WANDERS_s = {25, 60, 150, 400};
 
     /** The models that a walk is weighed against: how long a receiver's error lasts is told by the track itself. */

@@ -1,0 +1,85 @@
+package org.hosewright.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hosewright.files.track.TerrainFile;
+import org.hosewright.ground.walk.EnteredRise;
+import org.hosewright.ground.walk.MeasuredLength;
+import org.hosewright.ground.walk.WalkQuestion;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Kind;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Quantity;
+import org.hosewright.hydraulics.quantity.QuantityText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** What is known of the ground beside the track: its heights, a rise, a measured length. */
+final class Ground {
+    @Option(names = "--terrain", paramLabel = "FILE.hgt", description = "Heights of the ground; may be zipped.")
+    private @Nullable Path terrain;
+
+    @Option(names = "--up", paramLabel = "\"20 ft\"", description = "The end lies so much above the start.")
+    private @Nullable String up;
+
+    @Option(names = "--down", paramLabel = "\"8 ft\"", description = "The end lies so much below the start.")
+    private @Nullable String down;
+
+    @Option(
+            names = "--measured",
+            paramLabel = "\"340 ± 2 ft\"",
+            description = "The whole way as taped, wheeled or by hose laid; ± is the standard error.")
+    private @Nullable String measured;
+
+    Ground() {}
+
+    WalkQuestion asked(WalkQuestion bare) {
+        WalkQuestion question = bare;
+        if (terrain != null) {
+            question = question.withTerrain(TerrainFile.read(terrain));
+        }
+        if (up != null && down != null) {
+            throw new InvalidInput("rise", "--up and --down", "one of the two", "");
+        }
+        Optional<EnteredRise> rise =
+                rise("--up", up, EnteredRise.Direction.UP).or(() -> rise("--down", down, EnteredRise.Direction.DOWN));
+        question = rise.map(question::withRise).orElse(question);
+        List<MeasuredLength> lengths = new ArrayList<>();
+        int last = bare.track().fixes().size() - 1;
+        read("--measured", measured, Ground::length)
+                .map(known -> measured(known, last))
+                .ifPresent(lengths::add);
+        return question.withMeasured(lengths);
+    }
+
+    private static MeasuredLength measured(Known<Length> known, int last) {
+        return new MeasuredLength(
+                known.value(), known.standardError().orElse(new Length(0)), MeasuredLength.By.TAPE, last);
+    }
+
+    private static Optional<EnteredRise> rise(String option, @Nullable String text, EnteredRise.Direction direction) {
+        return read(option, text, Ground::length)
+                .map(known -> new EnteredRise(
+                        direction, known.value(), known.standardError().orElse(new Length(0))));
+    }
+
+    private static Known<Length> length(String text) {
+        Known<Quantity> known = QuantityText.known(Kind.LENGTH, text);
+        Length value = new Length(known.value().si());
+        return known.standardError()
+                .map(error -> Known.of(value, new Length(error.si())))
+                .orElseGet(() -> Known.of(value));
+    }
+
+    private static <Q> Optional<Q> read(String option, @Nullable String text, Function<String, Q> read) {
+        try {
+            return Optional.ofNullable(text).map(read);
+        } catch (InvalidInput refused) {
+            throw refused.at(option);
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package org.hosewright.cli.text;
+
+import java.util.List;
+import org.hosewright.ground.walk.RiseSource;
+import org.hosewright.ground.walk.Walk;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.ledger.walk.LineThere;
+import org.hosewright.ledger.walk.SectionThere;
+import org.hosewright.ledger.walk.WalkReport;
+
+/** A way that was walked, in plain text; what is not safe stands before the numbers. */
+public final class WalkText {
+    private final WalkReport walked;
+    private final QuantityShown shown;
+
+    private WalkText(WalkReport walked) {
+        this.walked = walked;
+        this.shown = QuantityShown.of(walked.units());
+    }
+
+    public static List<String> of(WalkReport walked) {
+        return new WalkText(walked).lines();
+    }
+
+    private List<String> lines() {
+        Report report = new Report();
+        Walk walk = walked.walk();
+        String name =
+                walk.track().name().isEmpty() ? "The way walked" : walk.track().name();
+        report.title(name);
+        report.list("Beyond its limit", broken());
+        Columns answer = new Columns("", "");
+        answer.add("distance", shown.withBand(walk.distance()));
+        answer.add("raw sum of positions", shown.text(walk.raw()));
+        answer.add("rise", rise(walk.rise().up()));
+        String source = walk.rise().source() == RiseSource.TERRAIN
+                ? walk.rise().says()
+                : walk.rise().source().says();
+        answer.add("rise from", source);
+        answer.add(
+                "sections of " + shown.text(walk.section()),
+                String.valueOf(walked.sections().size()));
+        walked.longestSafe().ifPresent(safe -> answer.add("safe to", shown.text(safe)));
+        report.table("The way", answer);
+        report.table("Where each section ends", sections());
+        report.list("Marked on the way", marks());
+        report.list("Keep in mind", walked.cautions());
+        report.list("Assumed", walked.assumed());
+        return report.lines();
+    }
+
+    private List<String> broken() {
+        return walked.sections().stream()
+                .filter(there -> there.line().isPresent() && !there.line().get().isSafe())
+                .findFirst()
+                .map(there -> List.of(beyond(there)))
+                .orElse(List.of());
+    }
+
+    private String beyond(SectionThere there) {
+        String from = "From section " + there.mark().section() + " ("
+                + shown.text(there.mark().hose()) + ") on ";
+        return from + walked.stoppedBy().map(this::stop).orElse("nothing says that the line is safe") + ".";
+    }
+
+    private String stop(Limit limit) {
+        return limit.what() + " may see " + shown.text(limit.at()) + ", against " + shown.text(limit.limit()) + " ("
+                + limit.rule() + ")";
+    }
+
+    private String rise(Known<Length> up) {
+        String half = up.standardErrorSi() > 0
+                ? " ± " + shown.text(new Length(QuantityShown.HALF_WIDTH * up.standardErrorSi()))
+                : "";
+        return shown.rise(up.value()) + half;
+    }
+
+    private Columns sections() {
+        boolean line = walked.named().isPresent();
+        Columns table = line
+                ? new Columns("section", "hose", "ground", "pump", "flow", "first limit")
+                : new Columns("section", "hose", "ground", "place");
+        for (SectionThere there : walked.sections()) {
+            String number = String.valueOf(there.mark().section());
+            String hose = shown.text(there.mark().hose());
+            String ground = shown.rise(there.mark().place().height());
+            if (line) {
+                String pump = there.line().map(at -> shown.withBand(at.pump())).orElse("");
+                String flow =
+                        there.line().map(at -> shown.text(at.flow().value())).orElse("");
+                table.add(
+                        number,
+                        hose,
+                        ground,
+                        pump,
+                        flow,
+                        there.line().map(WalkText::limit).orElse(""));
+            } else {
+                table.add(number, hose, ground, place(there));
+            }
+        }
+        return table;
+    }
+
+    private static String limit(LineThere at) {
+        return at.first().map(Limit::what).orElse("") + (at.isSafe() ? "" : " - NOT SAFE");
+    }
+
+    private String place(SectionThere there) {
+        boolean last = there.mark().spare().metres() > 0;
+        return last
+                ? shown.text(there.mark().spare()) + " to spare at the end"
+                : "within " + half(there.mark().place().along()) + " along the way";
+    }
+
+    private String half(Known<Length> along) {
+        return shown.text(new Length(QuantityShown.HALF_WIDTH * along.standardErrorSi()));
+    }
+
+    private List<String> marks() {
+        return walked.walk().marks().stream()
+                .map(marked -> marked.mark().kind().word() + " at "
+                        + shown.text(marked.place().along().value())
+                        + (marked.mark().note().isEmpty()
+                                ? ""
+                                : ": " + marked.mark().note()))
+                .toList();
+    }
+}

@@ -1,0 +1,23 @@
+package org.hosewright.ledger.walk;
+
+import java.util.Optional;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.quantity.Flow;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Pressure;
+
+/** A package's line when its tip stands at a mark.
+ *
+ * @param pump pump pressure that it needs there, with what the losses and the rise leave open
+ * @param flow flow at the tip: at the ordered pressure where there is one, else at the needed one
+ * @param first the limit that is used most at the needed pressure, taken as high as it may be with 95 % confidence;
+ *     absent where nothing has a figure
+ * @param fit false where a hose of the line belongs out of service
+ */
+public record LineThere(Known<Pressure> pump, Known<Flow> flow, Optional<Limit> first, boolean fit) {
+
+    /** True where limits are known and none is broken, with 95 % confidence. */
+    public boolean isSafe() {
+        return fit && first.isPresent() && !first.get().broken();
+    }
+}

@@ -1,0 +1,29 @@
+package org.hosewright.ledger.walk;
+
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.quantity.Length;
+
+/** How far along a way every mark holds.
+ *
+ * @param length of hose, less the reserve in whole sections; never below 0
+ * @param stop the limit at the first mark that does not hold, where it has one
+ */
+record Safe(Length length, Optional<Limit> stop) {
+
+    static Safe of(List<SectionThere> sections, Optional<Length> reserve, Length section) {
+        double safe_m = 0;
+        Optional<Limit> stop = Optional.empty();
+        for (SectionThere there : sections) {
+            if (there.line().isPresent() && !there.line().get().isSafe()) {
+                stop = there.line().get().first();
+                break;
+            }
+            safe_m = there.line().isPresent() ? there.mark().hose().metres() : safe_m;
+        }
+        double section_m = section.metres();
+        double kept = Math.ceil(reserve.map(Length::metres).orElse(0.0) / section_m - 1e-9);
+        return new Safe(new Length(Math.max(0, safe_m - kept * section_m)), stop);
+    }
+}
