@@ -40,9 +40,7 @@ public final class WalkText {
                 ? walk.rise().says()
                 : walk.rise().source().says();
         answer.add("rise from", source);
-        answer.add(
-                "sections of " + shown.text(walk.section()),
-                String.valueOf(walked.sections().size()));
+        answer.add("sections of " + shown.text(walk.section()), count(walk));
         walked.longestSafe().ifPresent(safe -> answer.add("safe to", shown.text(safe)));
         report.table("The way", answer);
         report.table("Where each section ends", sections());
@@ -50,6 +48,11 @@ public final class WalkText {
         report.list("Keep in mind", walked.cautions());
         report.list("Assumed", walked.assumed());
         return report.lines();
+    }
+
+    private String count(Walk walk) {
+        int most = walk.sectionsAtMost();
+        return walk.sections().size() + (most > walk.sections().size() ? ", up to " + most : "");
     }
 
     private List<String> broken() {

@@ -28,6 +28,7 @@ final class WalkFields {
                 .put("riseSays", walk.rise().says())
                 .put("section", walk.section())
                 .put("sections", report.sections().size())
+                .put("sectionsAtMost", walk.sectionsAtMost())
                 .putAll("marks", report.sections().stream().map(this::section).toList())
                 .putAll("tapped", walk.marks().stream().map(this::tapped).toList());
         report.named().ifPresent(named -> fields.put("package", named.id()));

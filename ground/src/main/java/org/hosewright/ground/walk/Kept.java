@@ -31,12 +31,14 @@ record Kept(List<Integer> index, List<Double> seconds, List<String> remarks) {
         Instant start = time(track, 0);
         double last_s = Double.NEGATIVE_INFINITY;
         int aside = 0;
+        int backward = 0;
         int gaps = 0;
         for (int i = 0; i < track.fixes().size(); i++) {
             double at_s = Duration.between(start, time(track, i)).toMillis() / 1000.0;
             if (at_s <= last_s) {
                 aside++;
-                requireForward(track, i, aside);
+                backward += at_s < last_s ? 1 : 0;
+                requireForward(track, i, backward);
                 continue;
             }
             gaps += i > 0 && at_s - last_s > GAP_s ? 1 : 0;
@@ -60,8 +62,8 @@ record Kept(List<Integer> index, List<Double> seconds, List<String> remarks) {
         return fix.time().orElseThrow();
     }
 
-    private static void requireForward(Track track, int i, int aside) {
-        if (aside > 1 + track.fixes().size() / ONE_OF) {
+    private static void requireForward(Track track, int i, int backward) {
+        if (backward > 1 + track.fixes().size() / ONE_OF) {
             throw new InvalidInput(
                     "time of position " + (i + 1), time(track, i).toString(), "times that run forward", "");
         }

@@ -53,6 +53,11 @@ public record Walk(
         return new Length(distance.value().metres() + half_m());
     }
 
+    /** Whole sections that cover the way even where it is as long as it may be. */
+    public int sectionsAtMost() {
+        return Math.max(sections.size(), (int) Math.ceil(longest().metres() / section.metres() * (1 - 1e-9)));
+    }
+
     private double half_m() {
         return QuantityShown.HALF_WIDTH * distance.standardErrorSi();
     }

@@ -27,7 +27,7 @@ final class WalkAnalysis {
 
     Walk walk() {
         LocalPlane plane = new LocalPlane(track.first().position());
-        Traced traced = track.isTimed() ? Smoothed.of(question, plane, remarks, assumed) : drawn(plane);
+        Traced traced = isWalked() ? Smoothed.of(question, plane, remarks, assumed) : drawn(plane);
         Heights heights = Heights.of(question, traced, assumed);
         List<WayPoint> way = traced.points(heights);
         WayPoint end = way.get(way.size() - 1);
@@ -44,11 +44,24 @@ final class WalkAnalysis {
                 assumed);
     }
 
+    /** True where the track has its times and moves as people do. */
+    private boolean isWalked() {
+        if (!track.isTimed()) {
+            assumed.add("The track has no times: it is taken as drawn, and how well it is known cannot be told.");
+            return false;
+        }
+        if (Pace.isWalk(track)) {
+            return true;
+        }
+        remarks.add("The track moves faster than anybody walks: it is taken as drawn, and how well it is known"
+                + " cannot be told.");
+        return false;
+    }
+
     private Traced drawn(LocalPlane plane) {
         if (!question.measured().isEmpty()) {
-            remarks.add("A measured length corrects a recorded walk only; this one has no times.");
+            remarks.add("A measured length corrects a recorded walk only; this track is taken as drawn.");
         }
-        assumed.add("The track has no times: it is taken as drawn, and how well it is known cannot be told.");
         return Traced.asDrawn(track, plane);
     }
 
