@@ -4,6 +4,7 @@ module org.hosewright.ground {
     requires transitive org.hosewright.hydraulics;
     requires GeographicLib.Java;
 
+    exports org.hosewright.ground.stretch;
     exports org.hosewright.ground.terrain;
     exports org.hosewright.ground.track;
     exports org.hosewright.ground.walk;

@@ -1,0 +1,40 @@
+package org.hosewright.ground.stretch;
+
+import org.hosewright.hydraulics.error.InvalidInput;
+
+/** How much hose stairs take: a company's own choice, for rules differ by place and by stair.
+ *
+ * <p>None is a default. Each says a count of whole sections for a count of floors.
+ */
+public enum StairRule {
+    /** One section for every flight of return stairs. @source Fire Rescue Magazine, 2018 */
+    SECTION_A_FLIGHT(1, "a section for every floor climbed by return stairs"),
+    /** One section for two floors, where there is no well. @source a forum of crews; the least that is taught */
+    SECTION_FOR_TWO_FLOORS(2, "a section for every two floors"),
+    /** The hose goes straight up the well between the flights. @source a forum of crews */
+    WELL_HOLE(5, "a section for every five floors, up the well between the flights");
+
+    private final int floors;
+    private final String says;
+
+    StairRule(int floors, String says) {
+        this.floors = floors;
+        this.says = says;
+    }
+
+    /** Whole sections for a climb.
+     *
+     * @param climbed floors from where the stairs are entered to the fire floor; 0 or more
+     */
+    public int sections(int climbed) {
+        if (climbed < 0) {
+            throw new InvalidInput("floors climbed", String.valueOf(climbed), "0 or more", "");
+        }
+        return (climbed + floors - 1) / floors;
+    }
+
+    /** The rule in words. */
+    public String says() {
+        return says;
+    }
+}
