@@ -2,6 +2,10 @@ package org.hosewright.hydraulics.lay;
 
 import java.util.List;
 import java.util.Optional;
+import org.hosewright.hydraulics.equipment.Engine;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.limit.LimitKind;
+import org.hosewright.hydraulics.limit.RatedCurve;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -32,13 +36,35 @@ public record Intake(
 
     /** An engine of a relay while it pumps.
      *
-     * @param engine its id
+     * @param with the engine
      * @param intake pressure at its intake
      * @param least the least that may stand there
      * @param pump its pump pressure
      * @param flow through it
      */
-    public record PumpState(String engine, Pressure intake, Pressure least, Pressure pump, Flow flow) {
+    public record PumpState(Engine with, Pressure intake, Pressure least, Pressure pump, Flow flow) {
+        public String engine() {
+            return with.id();
+        }
+
+        /** How it stands against its own ceiling, where one is set. */
+        Optional<Limit> findCeiling() {
+            return with.ceiling()
+                    .map(most -> new Limit(
+                            "the ceiling of " + engine(), LimitKind.CEILING, pump, most, "set by the company"));
+        }
+
+        /** How it stands against its own capacity, where it is known. */
+        Optional<Limit> findCapacity() {
+            return with.rated()
+                    .map(rated -> new Limit(
+                            "the capacity of " + engine(),
+                            LimitKind.PUMP,
+                            flow,
+                            new RatedCurve(rated).capacity(net()),
+                            "rated curve by net pressure: 100 % to 150 psi, 70 % at 200, 50 % at 250"));
+        }
+
         /** What the pump adds. */
         public Pressure net() {
             return new Pressure(pump.pascals() - intake.pascals());

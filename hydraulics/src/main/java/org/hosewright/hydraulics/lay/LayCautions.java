@@ -28,9 +28,13 @@ public final class LayCautions {
         for (AtTip tip : lay.open()) {
             findDry(tip, shown).ifPresent(says::add);
         }
+        PieceCautions pieces = new PieceCautions(lay, shown);
+        says.addAll(pieces.ofBursts());
         for (AtTip tip : lay.open()) {
             findMore(tip, ask, shown).ifPresent(says::add);
+            pieces.findLess(tip, ask).ifPresent(says::add);
         }
+        says.addAll(pieces.list());
         for (AtTip tip : lay.tips()) {
             says.addAll(Cautions.list(tip.path(), wet(tip.state()), bounds, units));
         }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Limit;
@@ -15,6 +16,8 @@ import org.hosewright.hydraulics.line.LineState;
 
 /** Every limit that a lay stands against, nozzles open and nozzles shut. */
 public final class LayLimits {
+    private static final Set<LimitKind> OF_PUMP = Set.of(LimitKind.SUPPLY, LimitKind.CEILING, LimitKind.PUMP);
+
     private LayLimits() {}
 
     /** The limits at a state, the most used first.
@@ -26,14 +29,23 @@ public final class LayLimits {
      */
     public static List<Limit> of(LayState lay, Bounds bounds) {
         Map<String, Limit> worst = new LinkedHashMap<>();
-        for (Limit limit : ofPump(lay, bounds)) {
+        Bounds all = lay.intake()
+                .map(Intake::most)
+                .filter(most -> bounds.supply().isEmpty() && most.cubicMetresPerSecond() > 0)
+                .map(most -> bounds.withSupply(Optional.of(most)))
+                .orElse(bounds);
+        for (Limit limit : ofPump(lay, all)) {
             keepWorse(worst, limit);
         }
+        PieceLimits.of(lay).forEach(limit -> keepWorse(worst, limit));
         for (AtTip tip : lay.tips()) {
             Bounds own = Bounds.NONE.withCrew(
                     tip.outlet().shut() ? Optional.empty() : tip.outlet().crew());
             for (Limit limit : LineLimits.of(tip.path(), tip.state(), own)) {
                 boolean held = limit.kind() == LimitKind.REACTION;
+                if (!held && limit.kind() != LimitKind.NOZZLE) {
+                    continue;
+                }
                 String what = held ? "the reaction at " + tip.outlet().id() + " for a crew of " + people(tip) : "";
                 keepWorse(worst, held ? renamed(limit, what) : limit);
             }
@@ -56,7 +68,9 @@ public final class LayLimits {
                 one.pipingLoss(),
                 one.applianceLoss(),
                 one.rise());
-        return LineLimits.of(first.path(), sum, bounds.withCrew(Optional.empty()));
+        return LineLimits.of(first.path(), sum, bounds.withCrew(Optional.empty())).stream()
+                .filter(limit -> OF_PUMP.contains(limit.kind()))
+                .toList();
     }
 
     private static int people(AtTip tip) {

@@ -35,19 +35,22 @@ public record LayState(
      * @param reducers each reducing piece
      * @param foam each eductor
      * @param bursts what is lost at each burst
+     * @param posted each standpipe with a posted pressure
      */
     public record Parts(
             Map<String, Flow> flows,
             List<Piece> pieces,
             List<Reduced> reducers,
             List<FoamState> foam,
-            List<Lost> bursts) {
+            List<Lost> bursts,
+            List<Posted> posted) {
         public Parts {
             flows = Collections.unmodifiableMap(new LinkedHashMap<>(flows));
             pieces = List.copyOf(pieces);
             reducers = List.copyOf(reducers);
             foam = List.copyOf(foam);
             bursts = List.copyOf(bursts);
+            posted = List.copyOf(posted);
         }
     }
 
@@ -65,8 +68,25 @@ public record LayState(
         }
     }
 
-    /** What leaves a hose where it has parted. */
-    public record Lost(String id, Flow flow) {}
+    /** What leaves a hose where it has parted.
+     *
+     * @param id of the burst
+     * @param flow that leaves there
+     * @param feeds the tips behind it
+     */
+    public record Lost(String id, Flow flow, List<String> feeds) {
+        public Lost {
+            feeds = List.copyOf(feeds);
+        }
+    }
+
+    /** A standpipe's connection with the pressure that is posted at it.
+     *
+     * @param place the line that leads to it
+     * @param still the pressure there with every outlet shut and the pump untouched
+     * @param most the posted pressure
+     */
+    public record Posted(String place, Pressure still, Pressure most) {}
 
     /** One nozzle.
      *

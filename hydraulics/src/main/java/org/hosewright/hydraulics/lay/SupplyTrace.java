@@ -61,7 +61,7 @@ final class SupplyTrace {
         walk(pumper.supply(), flow_m3s);
         Feeding before = new Feeding(pumper.supply());
         pumps.add(new PumpState(
-                pumper.engine().id(),
+                pumper.engine(),
                 new Pressure(before.intake_Pa(flow_m3s)),
                 new Pressure(before.least_Pa()),
                 new Pressure(pump_Pa),

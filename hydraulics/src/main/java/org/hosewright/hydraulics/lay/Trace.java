@@ -20,6 +20,7 @@ final class Trace {
     private final List<Reduced> reducers = new ArrayList<>();
     private final List<FoamState> foam = new ArrayList<>();
     private final List<Lost> bursts = new ArrayList<>();
+    private final List<LayState.Posted> posted = new ArrayList<>();
     private final Map<String, Flow> flows = new LinkedHashMap<>();
 
     /** The way behind a run of hose. */
@@ -75,8 +76,15 @@ final class Trace {
         foam.add(FoamState.of(eductor, new Pressure(inlet_Pa), new Pressure(back_Pa), new Flow(flow_m3s)));
     }
 
-    void lost(String id, double flow_m3s) {
-        bursts.add(new Lost(id, new Flow(flow_m3s)));
+    void lost(End.Parted parted, double flow_m3s) {
+        List<String> feeds = parted.leg().outlets().stream().map(End.Outlet::id).toList();
+        bursts.add(new Lost(parted.id(), new Flow(flow_m3s), feeds));
+    }
+
+    void connection(End.Standpipe standpipe, Way way) {
+        standpipe
+                .posted()
+                .ifPresent(most -> posted.add(new LayState.Posted(way.place(), new Pressure(way.still_Pa()), most)));
     }
 
     void flows(String discharge, double flow_m3s) {
@@ -94,7 +102,7 @@ final class Trace {
                 new Flow(sum),
                 tips,
                 gates,
-                new LayState.Parts(flows, pieces, reducers, foam, bursts),
+                new LayState.Parts(flows, pieces, reducers, foam, bursts, posted),
                 Optional.empty());
     }
 }

@@ -118,6 +118,9 @@ final class Walk {
     private void split(Branch branch, Way before, double start_Pa, double flow_m3s) {
         End end = branch.leg().end();
         double up_Pa = Splits.lift_Pa(end);
+        if (end instanceof End.Standpipe standpipe) {
+            trace.connection(standpipe, before);
+        }
         Way way = before.lifted(up_Pa, flow_m3s);
         double end_Pa = flow_m3s > 0 ? branch.end_Pa(start_Pa, joins) : way.pressure_Pa();
         if (Splits.total(end).isPresent()) {
@@ -129,7 +132,7 @@ final class Walk {
             way = trace.piece(way, eductor.id(), back_Pa, flow_m3s);
         }
         if (end instanceof End.Parted parted) {
-            trace.lost(parted.id(), parted.opening().flow_m3s(end_Pa));
+            trace.lost(parted, parted.opening().flow_m3s(end_Pa));
         }
         List<Branch> branches = Splits.branches(end);
         for (int i = 0; i < branches.size(); i++) {

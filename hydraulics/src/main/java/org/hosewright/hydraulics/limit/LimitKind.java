@@ -8,7 +8,9 @@ public enum LimitKind {
     HOSE("hose"),
     APPLIANCE("appliance"),
     NOZZLE("nozzle"),
-    REACTION("reaction");
+    REACTION("reaction"),
+    INTAKE("intake"),
+    BACK_PRESSURE("back-pressure");
 
     private final String word;
 
