@@ -30,16 +30,6 @@ final class Compiled {
         return at;
     }
 
-    /** What the iterate stands at now, by names. */
-    NetworkState state(NetworkState.Residuals residuals) {
-        double[] heads = new double[network.nodes()];
-        for (int i = 0; i < heads.length; i++) {
-            boolean fixed = network.isFixed(i);
-            heads[i] = fixed ? network.head_Pa(i) : datum_Pa + at.head[at.shape.placeOf(i)];
-        }
-        return new NetworkState(network, heads, at.flow.clone(), residuals);
-    }
-
     static Shape shape(Network network) {
         boolean[] fixed = new boolean[network.nodes()];
         int[] from = new int[network.links()];
@@ -54,7 +44,7 @@ final class Compiled {
         return new Shape(fixed, from, to);
     }
 
-    private static Pieces pieces(Network network) {
+    static Pieces pieces(Network network) {
         Pieces pieces = new Pieces(network.links());
         for (int k = 0; k < network.links(); k++) {
             pieces.set(k, network.law(k));
@@ -63,7 +53,7 @@ final class Compiled {
     }
 
     /** The middle of the fixed heads [Pa]: heads are held against it, for rounding grows with their size. */
-    private static double datum_Pa(Network network) {
+    static double datum_Pa(Network network) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < network.nodes(); i++) {

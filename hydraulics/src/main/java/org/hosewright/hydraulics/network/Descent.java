@@ -40,7 +40,7 @@ final class Descent {
         price = share * at.pressure_Pa() / at.largest_m3s();
         double floor = FLOOR;
         for (int count = 1; count <= steps; count++) {
-            straighten(floor * at.pressure_Pa() / at.largest_m3s());
+            straighten(floor * at.unit());
             at.balance();
             double largest = aim();
             boolean done = Math.abs(uphill(0)) <= DONE * at.pressure_Pa() * at.largest_m3s();

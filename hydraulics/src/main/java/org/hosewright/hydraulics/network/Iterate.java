@@ -15,6 +15,8 @@ final class Iterate {
     /** A flow that is none, as a share of what the pieces could pass [1]. */
     private static final double NO_FLOW = 1e-9;
 
+    private static final double LITTLE = 1e-3;
+
     /** The pressure that misfits are measured by where all is nearly still [Pa]. */
     private static final double STILL_PA = 1;
 
@@ -31,6 +33,7 @@ final class Iterate {
     private double pressure_Pa;
     private double largest_m3s;
     private double least_m3s;
+    private double little_m3s;
 
     Iterate(Shape shape, Pieces pieces) {
         this.shape = shape;
@@ -62,6 +65,12 @@ final class Iterate {
     /** Says what flow the pieces could pass [m3/s]; where hardly any flows, misfits are measured by a trifle of it. */
     void capacity(double flow_m3s) {
         least_m3s = NO_FLOW * flow_m3s;
+        little_m3s = LITTLE * flow_m3s;
+    }
+
+    /** The slope that floors of slopes are shares of [Pa s/m3]; it does not grow where the flows die away. */
+    double unit() {
+        return pressure_Pa / Math.max(largest_m3s, little_m3s);
     }
 
     /** Brings the flows to balance along the lines {@link #next} and {@link #slope}.

@@ -35,18 +35,25 @@ public final class NetworkSolver {
      */
     public static NetworkState solve(Network network) {
         Reachable.require(network);
-        Compiled compiled = new Compiled(network);
-        Iterate at = compiled.iterate();
+        Folded folded = new Folded(network, new boolean[network.nodes()]);
+        folded.load();
+        Iterate at = folded.core();
         Newton newton = new Newton(at);
+        int steps = solve(at, newton);
+        if (!newton.isSettled()) {
+            String worst = network.linkName(folded.linkOf(newton.worst()));
+            throw new NotConverged("The network found no balance of flows.", worst);
+        }
+        folded.finish();
+        return folded.state(network, new NetworkState.Residuals(at.massMisfit(), newton.misfit(), steps));
+    }
+
+    /** Solves a core from its own numbers alone; gives the linear solves taken. */
+    static int solve(Iterate at, Newton newton) {
         int steps = newton.start() + newton.run(FULL_STEPS);
-        if (!newton.isSettled()) {
-            steps += surely(at, newton);
-        }
-        if (!newton.isSettled()) {
-            throw new NotConverged("The network found no balance of flows.", network.linkName(newton.worst()));
-        }
+        steps += newton.isSettled() ? 0 : surely(at, newton);
         newton.shut();
-        return compiled.state(new NetworkState.Residuals(at.massMisfit(), newton.misfit(), steps));
+        return steps;
     }
 
     /** Goes downhill at ever dearer backward flow until full steps settle it; gives the linear solves taken. */

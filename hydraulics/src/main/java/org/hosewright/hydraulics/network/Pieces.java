@@ -33,6 +33,21 @@ final class Pieces {
         still_Pa[link] = forward.loss_Pa(0);
     }
 
+    /** A square law's number, one-way or not. */
+    void setSquare(int link, double r, boolean one) {
+        square[link] = r;
+        isSquare[link] = true;
+        oneWay[link] = one;
+    }
+
+    boolean isSquare(int link) {
+        return isSquare[link];
+    }
+
+    double square(int link) {
+        return square[link];
+    }
+
     boolean isOneWay(int link) {
         return oneWay[link];
     }
