@@ -2,6 +2,7 @@
 module org.hosewright.documents {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
+    requires com.google.zxing;
     requires java.desktop;
     requires openhtmltopdf.core;
     requires openhtmltopdf.pdfbox;

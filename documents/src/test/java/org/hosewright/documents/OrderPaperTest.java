@@ -1,13 +1,19 @@
 package org.hosewright.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
+import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderedLine;
 import org.junit.jupiter.api.Test;
@@ -68,5 +74,29 @@ final class OrderPaperTest {
             assertThat(new Pdf(Papers.order(ORDER, Stamp.past(1, standing))).text())
                     .contains("ORDER 1, " + standing.toUpperCase(Locale.ROOT), "do not pump by it");
         }
+    }
+
+    @Test
+    void squareCodeOfEveryPageReadsBackHolds() throws IOException {
+        var code = new SheetCode(12, "engine-41+engine-42", "3f2a90c1");
+        byte[] sheet = Papers.order(
+                ORDER, Stamp.inForce(12, "Chief Arden", "14 May 2026").bearing(code));
+        Pdf pdf = new Pdf(sheet);
+        for (int page = 0; page < 2; page++) {
+            var photograph = new ByteArrayOutputStream();
+            ImageIO.write(pdf.picture(page, 300), "png", photograph);
+            assertThat(SheetCode.find(photograph.toByteArray())).contains(code);
+        }
+        assertThat(pdf.faults("3a")).isEmpty();
+        assertThat(pdf.faults("ua1")).isEmpty();
+        assertThat(code.text()).doesNotContain("http").doesNotContain("/");
+    }
+
+    @Test
+    void somethingElseThanAnOrdersCodeRefused() {
+        for (String text : List.of("", "https://example.org", "HOSEWRIGHT 1;order=;engine=a;check=3f2a90c1")) {
+            assertThatThrownBy(() -> SheetCode.parse(text)).isInstanceOf(InvalidInput.class);
+        }
+        assertThatThrownBy(() -> SheetCode.find(new byte[] {1, 2, 3})).isInstanceOf(InvalidInput.class);
     }
 }

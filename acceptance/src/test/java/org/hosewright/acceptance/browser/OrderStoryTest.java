@@ -47,7 +47,7 @@ final class OrderStoryTest {
     }
 
     @Test
-    void orderFromProposalToTheRigAndTheNextHolds() throws IOException {
+    void safety16OrderFromProposalToTheRigAndTheNextHolds() throws IOException {
         sign(1);
         button("The new tags are on engine-41").click();
         assertThat(page.getByText("On the rig: confirmed by Chief Arden")).isVisible();
@@ -68,6 +68,10 @@ final class OrderStoryTest {
         assertThat(page.getByText(Pattern.compile("stale: what"))).hasCount(0);
         button("Order 1").click();
         assertThat(page.locator("[data-standing=superseded]")).isVisible();
+        page.getByLabel("Text of the code").fill(code(1));
+        button("Look it up").click();
+        assertThat(page.getByText("Order 1 is superseded, as known on this device at 1 June 2026"))
+                .isVisible();
         assertThat(station.ports().history().listLatest(99))
                 .extracting(Entry::what)
                 .startsWith(
@@ -101,6 +105,11 @@ final class OrderStoryTest {
         String text = kit.text().replaceFirst("(attack-175:[^\n]*loss: )[0-9.]+", "$19.90");
         assertThat(text).isNotEqualTo(kit.text());
         station.ports().kits().save(text, kit.version(), new Act("Quartermaster", "new batch on the crosslays"));
+    }
+
+    private String code(long number) {
+        String check = station.ports().orders().read().get(number).code();
+        return "HOSEWRIGHT 1;order=" + number + ";engine=engine-41;check=" + check;
     }
 
     private Locator button(String name) {

@@ -58,7 +58,7 @@ public final class PocketCard {
                 "Pocket card, " + set.kit().company(),
                 "pocket",
                 figures.paper() + " landscape",
-                stamp.across(),
+                stamp,
                 grid(leaves.size()),
                 body);
     }

@@ -43,7 +43,7 @@ public final class PumpCard {
                 "Pump card, " + set.kit().company(),
                 "card",
                 figures.paper() + " landscape",
-                stamp.across(),
+                stamp,
                 StampGrid.WHOLE_PAGE,
                 Html.all(body));
     }

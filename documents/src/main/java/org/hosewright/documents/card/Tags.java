@@ -47,12 +47,7 @@ public final class Tags {
                 Parts.runningHead(stamp, "Discharge tags. Cut along the dashed lines.", CardWords.revision(set)),
                 Html.all(pages));
         return new Sheet(
-                "Discharge tags, " + set.kit().company(),
-                "tags",
-                figures.paper(),
-                stamp.across(),
-                grid(tags.size()),
-                body);
+                "Discharge tags, " + set.kit().company(), "tags", figures.paper(), stamp, grid(tags.size()), body);
     }
 
     /** As the style sheet has it. */

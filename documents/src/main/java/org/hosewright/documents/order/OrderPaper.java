@@ -54,7 +54,7 @@ public final class OrderPaper {
                 title + ", " + order.kit().company(),
                 "report",
                 figures.paper(),
-                stamp.across(),
+                stamp,
                 StampGrid.WHOLE_PAGE,
                 Html.all(body));
     }

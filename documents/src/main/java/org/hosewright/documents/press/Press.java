@@ -33,6 +33,7 @@ public final class Press {
                 PDDocument document = renderer.createPDFKeepOpen();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             new StampInk(sheet).across(document);
+            CodeInk.put(sheet, document);
             Undated.strip(document, sheet);
             document.save(out);
             return out.toByteArray();

@@ -4,17 +4,18 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.hosewright.documents.stamp.Stamp;
 
 /** One paper before it is printed.
  *
  * @param title what the paper is, for the reader's window and for a voice
  * @param style name of its style sheet
  * @param size paper size as CSS writes it ("letter", "A4 landscape")
- * @param stamp the words across each page
+ * @param stamp whether it is an order, and the words across each page
  * @param grid where the stamps stand
  * @param body what stands on it
  */
-public record Sheet(String title, String style, String size, String stamp, StampGrid grid, Html body) {
+public record Sheet(String title, String style, String size, Stamp stamp, StampGrid grid, Html body) {
 
     /** The whole page as XHTML. */
     String xhtml() {

@@ -25,7 +25,7 @@ final class StampInk {
     private final StampGrid grid;
 
     StampInk(Sheet sheet) {
-        this.words = sheet.stamp();
+        this.words = sheet.stamp().across();
         this.grid = sheet.grid();
     }
 

@@ -39,7 +39,7 @@ public final class ReportPaper {
                 QUESTION + " " + night + ", " + report.kit().company(),
                 "report",
                 figures.paper(),
-                stamp.across(),
+                stamp,
                 StampGrid.WHOLE_PAGE,
                 Html.all(
                         Parts.runningHead(stamp, report.kit().company(), night + ", revision " + inside.code()),

@@ -1,14 +1,16 @@
 package org.hosewright.documents.stamp;
 
 import java.util.Locale;
+import java.util.Optional;
 
 /** Whether a sheet is an order, on every page of it.
  *
  * @param across the words across each page; empty where the sheet may be used
  * @param words the words at the head of the text
  * @param meaning what they mean, as a sentence
+ * @param code the square code that each page bears, where the sheet is of an order
  */
-public record Stamp(String across, String words, String meaning) {
+public record Stamp(String across, String words, String meaning, Optional<SheetCode> code) {
     /** Real numbers without the signature that makes them an order. */
     public static final Stamp UNSIGNED = new Stamp(
             "UNSIGNED - NOT FOR USE", "No one has signed these numbers. They are not an order: do not pump by them.");
@@ -19,6 +21,15 @@ public record Stamp(String across, String words, String meaning) {
 
     private Stamp(String words, String meaning) {
         this(words, words, meaning);
+    }
+
+    private Stamp(String across, String words, String meaning) {
+        this(across, words, meaning, Optional.empty());
+    }
+
+    /** The same with a square code on each page. */
+    public Stamp bearing(SheetCode sheetCode) {
+        return new Stamp(across, words, meaning, Optional.of(sheetCode));
     }
 
     /** An order in force.

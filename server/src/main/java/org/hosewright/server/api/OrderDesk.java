@@ -1,10 +1,14 @@
 package org.hosewright.server.api;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.order.OrderText;
@@ -26,6 +30,8 @@ import org.hosewright.server.guard.Refusal;
 
 /** Where orders are worked out, looked up with the kit that they rest on, and made ready to print. */
 final class OrderDesk {
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
+
     private final Orders orders;
     private final Kits kits;
     private final CurrentKit current;
@@ -84,6 +90,31 @@ final class OrderDesk {
                             + " says, so nothing is printed. Propose a new order and see what changes.");
         }
         return new Print(looked, cards, stamp(looked));
+    }
+
+    /** What this device knows of a scanned sheet: never more than that. */
+    ObjectNode scanned(SheetCode code) {
+        OrderBook book = book();
+        Kit kit = current.get().document().kit();
+        String known =
+                ", as known on this device at " + WHEN.format(clock.instant().atZone(ZoneId.of(kit.zone()))) + ".";
+        Optional<OrderRevision> found = book.revisions().stream()
+                .filter(revision ->
+                        revision.number() == code.order() && revision.code().equals(code.check()))
+                .findFirst();
+        if (found.isEmpty()) {
+            return Answer.object().put("says", "No order " + code.order() + " with the code " + code.check() + known);
+        }
+        OrderInFull order = look(code.order());
+        String stale =
+                order.standing() == OrderBook.Standing.IN_FORCE && order.stale().count(order.set()) > 0
+                        ? "; numbers of it are stale"
+                        : "";
+        String says = "Order " + code.order() + " is " + order.standing().word() + stale + known;
+        return Answer.object()
+                .put("says", says)
+                .put("order", code.order())
+                .put("standing", order.standing().word());
     }
 
     private static Stamp stamp(OrderInFull looked) {

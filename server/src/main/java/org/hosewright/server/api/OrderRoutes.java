@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Set;
+import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.files.order.RoundingWord;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.order.OrderBook;
@@ -31,7 +33,8 @@ final class OrderRoutes {
                 Route.get("/orders", this::book),
                 Route.post("/orders", this::propose),
                 Route.get("/orders/{number}", answer -> send(answer, number(answer))),
-                Route.post("/orders/{number}/steps", this::step));
+                Route.post("/orders/{number}/steps", this::step),
+                Route.post("/sheet-codes", this::scanned));
     }
 
     private void book(Context answer) {
@@ -68,6 +71,22 @@ final class OrderRoutes {
                 number, kind(asked.text("kind")), engine, asked.findText("note").orElse(""));
         orders.step(step, SIGNERS, asked.act());
         send(answer, number);
+    }
+
+    private void scanned(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("text", "photograph"));
+        SheetCode code = asked.findText("text").map(SheetCode::parse).orElseGet(() -> shown(asked.text("photograph")));
+        Answer.json(answer, desk.scanned(code));
+    }
+
+    private static SheetCode shown(String photograph) {
+        try {
+            return SheetCode.find(Base64.getDecoder().decode(photograph))
+                    .orElseThrow(() -> new InvalidInput(
+                            "photograph", "no code to be made out", "a closer, sharper one of the square code", ""));
+        } catch (IllegalArgumentException e) {
+            throw new InvalidInput("photograph", "not base64", "a picture, base64-encoded", "");
+        }
     }
 
     private void send(Context answer, long number) {

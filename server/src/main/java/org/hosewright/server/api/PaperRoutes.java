@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.hosewright.documents.Papers;
+import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.kit.Revision;
 import org.hosewright.files.order.RoundingWord;
@@ -72,7 +73,11 @@ final class PaperRoutes {
     }
 
     private Stamp stamped(OrderDesk.Print print) {
-        return config.demo() ? Stamp.DEMO : print.stamp();
+        Stamp stamp = config.demo() ? Stamp.DEMO : print.stamp();
+        String engines = String.join("+", print.order().set().engines());
+        long number = print.order().revision().number();
+        return stamp.bearing(
+                new SheetCode(number, engines, print.order().revision().code()));
     }
 
     /** Numbers about to be printed, and what stands across them. */

@@ -6,6 +6,7 @@ import { Part, busy, company } from '../shared/page.js';
 import { capital, counted } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
 import { engine } from './engine.js';
+import { sheetCheck } from './sheet-check.js';
 
 const SHEETS = [
   { path: 'pump-card.pdf', name: 'pump card' },
@@ -56,7 +57,7 @@ class Orders extends Part {
     if (this.trouble) return html`<p class="wrong" role="alert">${this.trouble}</p>`;
     if (!this.book) return busy('Opening the orders');
     return html`${this.order ? this.shown(this.order) : html`<div class="empty"><p>Nothing is ordered yet. Propose a set of pump pressures from the kit; it becomes an order when somebody signs it.</p></div>`}
-      ${this.propose()}${this.list()}`;
+      ${this.propose()}${sheetCheck()}${this.list()}`;
   }
 
   /** @param {any} order */
