@@ -13,7 +13,7 @@ final class Ensemble {
     private static final int MOST = 64;
 
     /** Points of all ways together. */
-    private static final int POINTS = 400_000;
+    private static final int POINTS = 200_000;
 
     private final List<Way> ways = new ArrayList<>();
     private final Smoother best;

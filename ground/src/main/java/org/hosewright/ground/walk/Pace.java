@@ -15,20 +15,22 @@ final class Pace {
 
     private Pace() {}
 
-    /** True unless the track is, over its whole time, too fast to be walked; it must have its times. */
+    /** True unless the track is, in half of its time or more, too fast to be walked; it must have its times. */
     static boolean isWalk(Track track) {
         Fix before = track.first();
-        double sum_m = 0;
-        double sum_s = 0;
+        int slow = 0;
+        int fast = 0;
         for (Fix fix : track.fixes()) {
             double dt_s = seconds(before, fix);
             if (dt_s >= WINDOW_s || (fix.equals(track.last()) && dt_s > 0)) {
-                sum_m += Earth.distance(before.position(), fix.position()).metres();
-                sum_s += dt_s;
+                double way_m = Earth.distance(before.position(), fix.position()).metres();
+                boolean quick = way_m > FASTEST_ms * Math.max(dt_s, WINDOW_s / 2);
+                fast += quick ? 1 : 0;
+                slow += quick ? 0 : 1;
                 before = fix;
             }
         }
-        return sum_m <= FASTEST_ms * Math.max(sum_s, WINDOW_s);
+        return slow >= fast;
     }
 
     private static double seconds(Fix from, Fix to) {
