@@ -37,6 +37,9 @@ public final class LaySolver {
         Reducers.requireKnown(lay);
         if (ask instanceof Ask.AtPump pump) {
             Numbers.requireNotNegative("pump pressure", pump.pressure().pascals());
+            if (lay.pump() instanceof PumpMode.FixedSpeed fixed) {
+                return onCurve(lay, fixed, pump.pressure());
+            }
             return at(lay, pump.pressure(), List.of(), Map.of());
         }
         return asked(lay, needs(lay, ask));
@@ -93,7 +96,49 @@ public final class LaySolver {
             Flow flow = before.parts().flows().getOrDefault(gate.discharge(), new Flow(0));
             losses.put(gate.discharge(), PointLoss.of(gate.down(), flow));
         }
-        return at(Bursts.opened(other), before.pump(), before.gates(), losses);
+        Lay lay = Bursts.opened(other);
+        Reducers.requireKnown(lay);
+        if (lay.pump() instanceof PumpMode.FixedSpeed fixed) {
+            double intake_Pa =
+                    before.intake().map(side -> side.pressure().pascals()).orElse(0.0);
+            double net_Pa = before.pump().pascals() - intake_Pa;
+            PumpSlide slide = new PumpSlide(net_Pa, before.flow().cubicMetresPerSecond(), fixed.rated());
+            return at(lay, slid(lay, slide, losses), before.gates(), losses);
+        }
+        return at(lay, before.pump(), before.gates(), losses);
+    }
+
+    /** A pump at a fixed speed, through the point that was read.
+     *
+     * @throws InvalidInput another pump pressure is asked than the one that was read
+     */
+    private static LayState onCurve(Lay lay, PumpMode.FixedSpeed fixed, Pressure asked) {
+        if (Math.abs(asked.pascals() - fixed.at().pascals()) > SAME * fixed.at().pascals()) {
+            throw new InvalidInput(
+                    "pump pressure asked of a pump at a fixed speed",
+                    Numbers.plain(asked.psi()) + " psi",
+                    Numbers.plain(fixed.at().psi()) + " psi, as it was read: its speed sets the rest",
+                    "");
+        }
+        double intake_Pa = intake_Pa(lay, fixed.flow().cubicMetresPerSecond());
+        PumpSlide slide =
+                new PumpSlide(fixed.at().pascals() - intake_Pa, fixed.flow().cubicMetresPerSecond(), fixed.rated());
+        return at(lay, slid(lay, slide, Map.of()), List.of(), Map.of());
+    }
+
+    private static Pressure slid(Lay lay, PumpSlide slide, Map<String, PointLoss> losses) {
+        LineGroup whole = new LineGroup(lay.lines(), lay.joins());
+        return slide.pressure(
+                pump_Pa -> whole.state(new Pressure(pump_Pa), List.of(), losses)
+                        .flow()
+                        .cubicMetresPerSecond(),
+                flow_m3s -> intake_Pa(lay, flow_m3s));
+    }
+
+    private static double intake_Pa(Lay lay, double flow_m3s) {
+        return lay.supply()
+                .map(supply -> new Feeding(supply).intake_Pa(flow_m3s))
+                .orElse(0.0);
     }
 
     private static LayState at(Lay lay, Pressure pump, List<Gate> gates, Map<String, PointLoss> losses) {

@@ -141,7 +141,7 @@ class PiecesOfLaysTest {
 
     /** K 5.6 at 85 psi flows 51.63 gpm: USFA/NFA Coffee Break 2006-2; three heads flow three times that. */
     @Test
-    void sprinklersMatchPublished() {
+    void sprinklerHeadsMatchesPublished() {
         End heads = End.Outlet.sprinklers("heads", Flow.ofGpm(5.6), 3, false);
         Lay lay = Lays.one(0, new Leg(List.of(Lays.run("feed", 2.5, 2, 100, 0)), heads));
         LayState state = LaySolver.solve(lay, new Ask.AtTip(Pressure.ofPsi(85)));
