@@ -112,7 +112,7 @@ class JoinedLaysTest {
     void loopsHold() {
         long seed = 20261125;
         Random random = new Random(seed);
-        for (int i = 0; i < 12; i++) {
+        for (int i = 0; i < 8; i++) {
             Lay lay = loop(random);
             String where = "seed " + seed + ", lay " + i;
             LayState low = LaySolver.solve(lay, new Ask.AtPump(Pressure.ofPsi(90)));
