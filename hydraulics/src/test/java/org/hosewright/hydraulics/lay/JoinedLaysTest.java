@@ -25,6 +25,9 @@ class JoinedLaysTest {
     /** Agreement of flows with a closed form, relative: a few last digits through nested unknowns. */
     private static final double SAME = 1e-9;
 
+    /** What the ramp of a rule's step in the network may move a flow by, relative: a billionth of its threshold. */
+    private static final double RAMP = 1e-8;
+
     private static final double FOG_GPM = 500;
     private static final double FOG_PSI = 100;
 
@@ -134,6 +137,28 @@ class JoinedLaysTest {
                     .min()
                     .orElse(0);
             assertThat(least).as(where).isCloseTo(120, within(1e-7));
+        }
+    }
+
+    /** The folded way and the network's give one answer, on trees of every piece and on lays with loops. */
+    @Test
+    void networkAgrees() {
+        long seed = 20261126;
+        Random random = new Random(seed);
+        for (int i = 0; i < 40; i++) {
+            Lay lay = i % 4 == 0 ? loop(random) : Lays.random(random);
+            if (lay.outlets().stream().allMatch(End.Outlet::shut)) {
+                continue;
+            }
+            Pressure pump = Pressure.ofPsi(80 + random.nextInt(100));
+            LayState state = LaySolver.solve(lay, new Ask.AtPump(pump));
+            Map<String, Flow> flows = LayNetwork.flows(lay, pump);
+            for (AtTip tip : state.open()) {
+                double folded = tip.state().flow().gpm();
+                assertThat(flows.get(tip.outlet().id()).gpm())
+                        .as("seed " + seed + ", lay " + i + ", " + tip.outlet().id())
+                        .isCloseTo(folded, within(1e-9 * state.flow().gpm() + RAMP * folded));
+            }
         }
     }
 
