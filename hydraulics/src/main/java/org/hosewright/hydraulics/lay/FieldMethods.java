@@ -51,7 +51,11 @@ public record FieldMethods(
                     "");
         } catch (InvalidInput refused) {
             return new FieldMethods(
-                    tip.outlet().id(), method, Optional.empty(), Optional.empty(), refused.getMessage());
+                    tip.outlet().id(),
+                    method,
+                    Optional.empty(),
+                    Optional.empty(),
+                    String.valueOf(refused.getMessage()));
         }
     }
 

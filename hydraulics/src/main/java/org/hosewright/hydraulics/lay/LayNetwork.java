@@ -69,7 +69,7 @@ public final class LayNetwork {
 
     private Network behindJoins(Lay lay) {
         for (String name : Joining.listInOrder(lay.joins())) {
-            Branch behind = JoinPressures.behind(lay.joins().get(name));
+            Branch behind = JoinPressures.behind(new Meeting(joints, Map.of()).joint(name));
             Spot at = new Spot("join " + name, joinLifts_Pa.getOrDefault(name, 0.0));
             for (ApplianceLoss loss : behind.entry()) {
                 at = through(at, loss);
