@@ -1,6 +1,7 @@
 package org.hosewright.files.lay;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hosewright.files.lay.LayDocument.Joint;
@@ -42,6 +43,30 @@ public final class LayFile {
      */
     public static LayDocument read(String text, Kit kit, String source) {
         return new LayFile(YamlReader.read(text, source), kit).lay();
+    }
+
+    /** What a text says, as plain texts, lists and maps in their order; whether it is a lay is not asked.
+     *
+     * @throws InvalidInput it is no YAML that the open format takes
+     */
+    public static Map<String, Object> plain(String text, String source) {
+        Map<String, Object> plain = new LinkedHashMap<>();
+        YamlReader.read(text, source).entries().forEach((key, value) -> plain.put(key, value.plain()));
+        return plain;
+    }
+
+    /** The names of a lay's tips by the way to each: discharge and legs, with a stroke between. */
+    public static Map<String, String> names(LayDocument lay) {
+        return TipNames.of(lay).byPath();
+    }
+
+    /** The lay of a document, made from the kit's pieces.
+     *
+     * @param source the file's name, for error messages
+     * @throws InvalidInput it holds a piece that is not solved; the message names the piece
+     */
+    public static Laid laid(LayDocument lay, Kit kit, String source) {
+        return Branches.of(lay, kit, source);
     }
 
     /** The lay of a text, made from the kit's pieces.

@@ -1,6 +1,7 @@
 package org.hosewright.files.lay;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,11 @@ final class TipNames {
             names.put(path, name(path, paths));
         }
         return new TipNames(names);
+    }
+
+    /** Every name by its path, in laying order. */
+    Map<String, String> byPath() {
+        return Collections.unmodifiableMap(byPath);
     }
 
     /** The name of the tip that a path leads to. */

@@ -1,7 +1,9 @@
 package org.hosewright.files.yaml;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hosewright.hydraulics.error.InvalidInput;
@@ -61,6 +63,19 @@ public final class YamlValue {
             return scalar.getValue().strip();
         }
         throw refused(name(), allowed);
+    }
+
+    /** What stands here as plain texts, lists and maps in their order; nothing at all is an empty text. */
+    public Object plain() {
+        if (node instanceof MappingNode) {
+            Map<String, Object> plain = new LinkedHashMap<>();
+            map().entries().forEach((key, value) -> plain.put(key, value.plain()));
+            return plain;
+        }
+        if (node instanceof SequenceNode) {
+            return list().stream().map(YamlValue::plain).toList();
+        }
+        return shown();
     }
 
     /** The text read by a parser whose errors get this place.

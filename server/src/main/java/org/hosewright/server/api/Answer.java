@@ -1,5 +1,6 @@
 package org.hosewright.server.api;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -17,6 +18,15 @@ final class Answer {
     /** Plain maps, texts and numbers as JSON. */
     static JsonNode tree(Object plain) {
         return JSON.valueToTree(plain);
+    }
+
+    /** A JSON document of our own writing. */
+    static JsonNode parse(String json) {
+        try {
+            return JSON.readTree(json);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a result that is no JSON", e);
+        }
     }
 
     static ObjectNode object() {

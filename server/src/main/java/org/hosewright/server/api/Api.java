@@ -32,6 +32,7 @@ public final class Api {
                         drills.list(),
                         new AnalysisRoutes(drills, kit, config).list(),
                         new ReachRoutes(kit, config.clock()).list(),
+                        new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
                         new OrderRoutes(ports.orders(), desk).list(),
                         new HistoryRoutes(ports.history()).list())

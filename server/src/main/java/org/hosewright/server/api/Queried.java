@@ -24,7 +24,11 @@ final class Queried {
 
     /** The room that the page has for a drawing. */
     static Sheet sheet(Context request) {
-        String name = find(request, "sheet").orElse("laptop");
+        return sheet(find(request, "sheet").orElse("laptop"));
+    }
+
+    /** The sheet of a name. */
+    static Sheet sheet(String name) {
         return switch (name) {
             case "laptop" -> Sheet.LAPTOP;
             case "phone" -> Sheet.PHONE;

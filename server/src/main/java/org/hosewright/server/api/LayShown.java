@@ -1,0 +1,95 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import java.util.Optional;
+import org.hosewright.files.result.ResultJson;
+import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.limit.Limit;
+import org.hosewright.hydraulics.profile.Sheet;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.picture.LayPicture;
+
+/** A lay solved, in the words of its page. */
+final class LayShown {
+    private final LayReport report;
+    private final Map<String, String> names;
+    private final QuantityShown shown;
+
+    /** @param names of the tips by the way to each */
+    LayShown(LayReport report, Map<String, String> names) {
+        this.report = report;
+        this.names = names;
+        this.shown = QuantityShown.of(report.kit().units());
+    }
+
+    /** The whole answer, with the profile of one tip: the asked one, else the first that is open. */
+    ObjectNode json(Optional<String> asked, Sheet sheet) {
+        ObjectNode json = Answer.object();
+        ArrayNode broken = json.putArray("broken");
+        report.limits().stream().filter(Limit::broken).map(this::breaks).forEach(broken::add);
+        report.secondSays().forEach(json.putArray("second")::add);
+        json.set("pump", pump());
+        ArrayNode tips = json.putArray("tips");
+        report.state().tips().forEach(tip -> tips.add(tip(tip)));
+        ArrayNode gates = json.putArray("gates");
+        report.state().gates().forEach(gate -> gates.addObject()
+                .put("discharge", gate.discharge())
+                .put("down", shown.text(gate.down()))
+                .put("says", "Gate " + gate.discharge() + " down by " + shown.text(gate.down()) + "."));
+        ArrayNode limits = json.putArray("limits");
+        report.limits().forEach(limit -> limits.add(limit(limit)));
+        json.set("workings", DrillShown.workings(report.workings()));
+        report.cautions().forEach(json.putArray("cautions")::add);
+        report.assumed().forEach(json.putArray("assumed")::add);
+        ObjectNode paths = json.putObject("paths");
+        names.forEach(paths::put);
+        findTip(asked).ifPresent(tip -> json.set("profile", profile(tip, sheet)));
+        json.set("result", Answer.parse(ResultJson.lay(report)));
+        return json;
+    }
+
+    private ObjectNode pump() {
+        ObjectNode json = Answer.object().put("pressure", shown.withBand(report.pump()));
+        json.put("flow", shown.text(report.state().flow()));
+        report.intake().ifPresent(intake -> json.put("intake", shown.text(intake)));
+        return json;
+    }
+
+    private ObjectNode tip(AtTip tip) {
+        ObjectNode json = Answer.object().put("id", tip.outlet().id());
+        json.put("shut", tip.outlet().shut()).put("pressure", shown.text(tip.state().tip()));
+        json.put("flow", shown.withBand(report.flowOf(tip)));
+        return json.put("reaction", shown.text(tip.state().reaction()));
+    }
+
+    private ObjectNode limit(Limit limit) {
+        ObjectNode json = Answer.object().put("what", limit.what()).put("kind", limit.kind().word());
+        json.put("at", shown.text(limit.at())).put("limit", shown.text(limit.limit()));
+        json.put("used", Math.round(100 * limit.used())).put("broken", limit.broken());
+        return json.put("rule", limit.rule());
+    }
+
+    private String breaks(Limit limit) {
+        return limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit()) + " ("
+                + limit.rule() + ").";
+    }
+
+    private Optional<AtTip> findTip(Optional<String> asked) {
+        return report.state().open().stream()
+                .filter(tip -> asked.isEmpty() || tip.outlet().id().equals(asked.get()))
+                .findFirst()
+                .or(() -> report.state().open().stream().findFirst());
+    }
+
+    private ObjectNode profile(AtTip tip, Sheet sheet) {
+        ObjectNode json = Answer.object().put("tip", tip.outlet().id());
+        json.put("says", "Line profile from the pump at " + shown.text(tip.state().pump()) + " to "
+                + tip.outlet().id() + ", " + shown.text(tip.state().flow()) + " at "
+                + shown.text(tip.state().tip()) + ".");
+        json.set("drawing", DrawingJson.of(LayPicture.of(report, tip).draw(sheet)));
+        return json;
+    }
+}
