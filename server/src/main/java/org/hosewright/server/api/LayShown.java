@@ -35,10 +35,12 @@ final class LayShown {
         ArrayNode tips = json.putArray("tips");
         report.state().tips().forEach(tip -> tips.add(tip(tip)));
         ArrayNode gates = json.putArray("gates");
-        report.state().gates().forEach(gate -> gates.addObject()
-                .put("discharge", gate.discharge())
-                .put("down", shown.text(gate.down()))
-                .put("says", "Gate " + gate.discharge() + " down by " + shown.text(gate.down()) + "."));
+        report.state()
+                .gates()
+                .forEach(gate -> gates.addObject()
+                        .put("discharge", gate.discharge())
+                        .put("down", shown.text(gate.down()))
+                        .put("says", "Gate " + gate.discharge() + " down by " + shown.text(gate.down()) + "."));
         ArrayNode limits = json.putArray("limits");
         report.limits().forEach(limit -> limits.add(limit(limit)));
         json.set("workings", DrillShown.workings(report.workings()));
@@ -60,13 +62,16 @@ final class LayShown {
 
     private ObjectNode tip(AtTip tip) {
         ObjectNode json = Answer.object().put("id", tip.outlet().id());
-        json.put("shut", tip.outlet().shut()).put("pressure", shown.text(tip.state().tip()));
+        json.put("shut", tip.outlet().shut())
+                .put("pressure", shown.text(tip.state().tip()));
         json.put("flow", shown.withBand(report.flowOf(tip)));
         return json.put("reaction", shown.text(tip.state().reaction()));
     }
 
     private ObjectNode limit(Limit limit) {
-        ObjectNode json = Answer.object().put("what", limit.what()).put("kind", limit.kind().word());
+        ObjectNode json = Answer.object()
+                .put("what", limit.what())
+                .put("kind", limit.kind().word());
         json.put("at", shown.text(limit.at())).put("limit", shown.text(limit.limit()));
         json.put("used", Math.round(100 * limit.used())).put("broken", limit.broken());
         return json.put("rule", limit.rule());
@@ -86,9 +91,11 @@ final class LayShown {
 
     private ObjectNode profile(AtTip tip, Sheet sheet) {
         ObjectNode json = Answer.object().put("tip", tip.outlet().id());
-        json.put("says", "Line profile from the pump at " + shown.text(tip.state().pump()) + " to "
-                + tip.outlet().id() + ", " + shown.text(tip.state().flow()) + " at "
-                + shown.text(tip.state().tip()) + ".");
+        json.put(
+                "says",
+                "Line profile from the pump at " + shown.text(tip.state().pump()) + " to "
+                        + tip.outlet().id() + ", " + shown.text(tip.state().flow()) + " at "
+                        + shown.text(tip.state().tip()) + ".");
         json.set("drawing", DrawingJson.of(LayPicture.of(report, tip).draw(sheet)));
         return json;
     }

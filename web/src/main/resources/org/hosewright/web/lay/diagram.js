@@ -1,0 +1,129 @@
+/** A lay drawn from the engine at the left to its tips at the right, with the figures at their places. */
+import { html, svg, nothing } from 'lit';
+import { set } from '../shared/text.js';
+import { behind, chain, endOf } from './tree.js';
+
+/** @typedef {import('./tree.js').Leg} Leg */
+/** @typedef {{ x: number, y: number, says: string[], role: string, tip?: any }} Knot */
+
+const STEP_X = 236;
+const STEP_Y = 78;
+const LEFT = 96;
+
+/** The words of a leg's hose and rise. @param {Leg} leg */
+function hoseWords(leg) {
+  const rise = String(leg.rise ?? '');
+  const level = rise === '' || /^-?0+(\.0+)? ?(ft|m|in|mm)$/.test(rise);
+  const way = level ? [] : [rise.startsWith('-') ? `down ${rise.slice(1)}` : `up ${rise}`];
+  return [...chain(leg.hose).map((part) => `${part.length} ${part.hose}`), ...way].join(', ');
+}
+
+/** @param {Leg} leg */
+function endWords(leg) {
+  const word = endOf(leg);
+  if (word === 'nozzle') return [leg.setting ? `${leg.nozzle}, ${leg.setting}` : leg.nozzle];
+  if (word === 'monitor') return ['monitor'];
+  if (word === 'wye' || word === 'manifold') return [leg[word].appliance ?? word];
+  return [word === 'hose-end' ? 'open butt' : word === 'pressure-reducer' ? `holds ${leg[word].holds}` : word.replace('-', ' ')];
+}
+
+/** Places every knot and hose of a lay. @param {any} lay @param {any} shown the answer; null while there is none */
+function place(lay, shown) {
+  /** @type {Knot[]} */ const knots = [];
+  /** @type {{ from: Knot, to: Knot, says: string, wet: boolean }[]} */ const hoses = [];
+  /** @type {Record<string, Knot[]>} */ const joins = {};
+  let row = 0;
+  const tips = new Map((shown?.tips ?? []).map((/** @type {any} */ tip) => [tip.id, tip]));
+  const tipAt = (/** @type {string} */ path) => tips.get(shown?.paths[path] ?? '');
+
+  /** @param {Leg} leg @param {Knot} from @param {string} path @param {number} depth @returns {number} its height */
+  function walk(leg, from, path, depth) {
+    const knot = { x: LEFT + depth * STEP_X, y: 0, says: endWords(leg), role: endOf(leg), tip: tipAt(path) };
+    const next = behind(leg);
+    const heights = endOf(leg) === 'monitor' && leg.monitor.tips
+      ? Object.keys(leg.monitor.tips).map((key) => tipOf(knot, key, path, depth))
+      : next.map(([key, one]) => walk(one, knot, key ? `${path}/${key}` : path, depth + 1));
+    knot.y = heights.length ? (heights[0] + heights[heights.length - 1]) / 2 : row++ * STEP_Y + STEP_Y;
+    if (leg.join) (joins[leg.join] ??= []).push(knot);
+    knots.push(knot);
+    hoses.push({ from, to: knot, says: hoseWords(leg), wet: !leg.shut });
+    return knot.y;
+  }
+  /** @param {Knot} from @param {string} key @param {string} path @param {number} depth */
+  function tipOf(from, key, path, depth) {
+    const knot = { x: from.x + STEP_X / 2, y: row++ * STEP_Y + STEP_Y, says: [key], role: 'nozzle', tip: tipAt(`${path}/${key}`) };
+    knots.push(knot);
+    hoses.push({ from, to: knot, says: '', wet: true });
+    return knot.y || depth;
+  }
+
+  const engine = { x: LEFT, y: 0, says: [lay.engine], role: 'engine' };
+  const ends = lay.lines.map((/** @type {Leg} */ line) => walk(line, engine, line.discharge, 1));
+  engine.y = (ends[0] + ends[ends.length - 1]) / 2;
+  Object.entries(lay.joins ?? {}).forEach(([name, leg]) => {
+    const into = joins[name] ?? [];
+    if (!into.length) return;
+    const x = Math.max(...into.map((knot) => knot.x));
+    into.forEach((knot) => { knot.x = x; knot.y = into[0].y; knot.says = [leg.appliance ?? name]; });
+    walkJoin(leg, into[0], name, x);
+  });
+  /** @param {Leg} leg @param {Knot} from @param {string} name @param {number} x */
+  function walkJoin(leg, from, name, x) {
+    row -= 1;
+    walk(leg, from, name, (x - LEFT) / STEP_X + 1);
+    row = Math.max(row, 1);
+  }
+  return { engine, knots, hoses, rows: Math.max(1, row) };
+}
+
+/** @param {Knot} knot */
+function figures(knot) {
+  const tip = knot.tip;
+  if (!tip) return nothing;
+  if (tip.shut) return svg`<text class="word lay-shut" x=${knot.x + 14} y=${knot.y + 5} font-size="14">shut</text>`;
+  return svg`<text class="word mk-answer" x=${knot.x + 14} y=${knot.y - 2} font-size="17">${tip.flow}</text>
+    <text class="word" x=${knot.x + 14} y=${knot.y + 15} font-size="13">${tip.pressure} · ${tip.reaction}</text>`;
+}
+
+/** @param {Knot} knot */
+function sign(knot) {
+  const { x, y } = knot;
+  if (knot.role === 'nozzle' || knot.role === 'monitor') return svg`<path class="dot full" d="M${x - 9} ${y - 5}l16 3v4l-16 3z"></path>`;
+  if (knot.role === 'hose-end') return svg`<circle class="dot open" cx=${x} cy=${y} r="5"></circle>`;
+  if (knot.role === 'sprinklers') return svg`<path class="mk" d="M${x} ${y - 8}v16M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"></path>`;
+  return svg`<path class="dot open" d="M${x - 7} ${y}l7 -7 7 7 -7 7z"></path>`;
+}
+
+/** @param {any} lay @param {any} shown */
+export function diagram(lay, shown) {
+  const { engine, knots, hoses, rows } = place(lay, shown);
+  const supply = lay.supply ? Object.keys(lay.supply).find((key) => ['hydrant', 'tank', 'draft', 'relay', 'lines'].includes(key)) ?? 'supply' : '';
+  const right = Math.max(...knots.map((knot) => knot.x)) + 150;
+  const height = (rows + 1) * STEP_Y;
+  const gates = new Map((shown?.gates ?? []).map((/** @type {any} */ gate) => [gate.discharge, gate.down]));
+  return html`<svg class="drawing lay-drawing" viewBox="0 0 ${right} ${height}" width=${Math.round(right * 1.15)} role="img" aria-label=${says(lay, shown)}>
+    ${supply ? svg`<line class="mk lay-hose" x1="4" y1=${engine.y} x2=${LEFT - 40} y2=${engine.y}></line>
+      <text class="word" x="4" y=${engine.y - 8} font-size="12">${supply}</text>
+      ${shown?.pump.intake ? svg`<text class="word" x="4" y=${engine.y + 18} font-size="12">${shown.pump.intake}</text>` : nothing}` : nothing}
+    ${hoses.map(({ from, to, says: words, wet }) => svg`<path class="mk lay-hose ${wet ? '' : 'dry'}" d="M${from.x} ${from.y}C${from.x + 40} ${from.y} ${from.x + 20} ${to.y} ${from.x + 60} ${to.y}L${to.x} ${to.y}"></path>
+      <text class="word lay-words" x=${to.x - 16} y=${to.y - 8} font-size="12" text-anchor="end">${set(words)}</text>`)}
+    ${lay.lines.map((/** @type {Leg} */ line, /** @type {number} */ i) => svg`<text class="word lay-words" x=${LEFT + 96} y=${linesY(hoses, engine)[i] + 17} font-size="12">${line.discharge}${gates.has(line.discharge) ? `, gate down ${gates.get(line.discharge)}` : ''}</text>`)}
+    <rect class="dot open" x=${engine.x - 40} y=${engine.y - 26} width="80" height="52" rx="3"></rect>
+    <text class="word mk-answer" x=${engine.x} y=${engine.y - 2} font-size="16" text-anchor="middle">${shown ? shown.pump.pressure.split(' ±')[0] : '–'}</text>
+    <text class="word" x=${engine.x} y=${engine.y + 16} font-size="12" text-anchor="middle">${lay.engine}</text>
+    ${knots.map((knot) => svg`${sign(knot)}${figures(knot)}
+      <text class="word lay-words" x=${knot.x} y=${knot.y + (knot.tip ? 30 : 24)} font-size="12" text-anchor=${knot.tip ? 'start' : 'middle'}>${set(knot.says.join(', '))}</text>`)}
+  </svg>`;
+}
+
+/** @param {{ from: Knot, to: Knot }[]} hoses @param {Knot} engine */
+function linesY(hoses, engine) {
+  return hoses.filter((hose) => hose.from === engine).map((hose) => hose.to.y);
+}
+
+/** @param {any} lay @param {any} shown */
+function says(lay, shown) {
+  if (!shown) return `The lay from ${lay.engine}, not worked out yet.`;
+  const tips = shown.tips.map((/** @type {any} */ tip) => (tip.shut ? `${tip.id} shut` : `${tip.id} ${tip.flow} at ${tip.pressure}`));
+  return `The lay from ${lay.engine}, pump at ${shown.pump.pressure}: ${tips.join('; ')}.`;
+}
