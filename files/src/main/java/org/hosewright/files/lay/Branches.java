@@ -7,120 +7,155 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.hosewright.files.lay.LayDocument.LaidLine;
-import org.hosewright.hydraulics.equipment.Appliance;
+import org.hosewright.files.lay.LayDocument.Pumping;
 import org.hosewright.hydraulics.equipment.Engine;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
-import org.hosewright.hydraulics.lay.End;
+import org.hosewright.hydraulics.lay.Damage;
+import org.hosewright.hydraulics.lay.HalfGate;
+import org.hosewright.hydraulics.lay.Joint;
 import org.hosewright.hydraulics.lay.Lay;
 import org.hosewright.hydraulics.lay.Leg;
-import org.hosewright.hydraulics.limit.Crew;
+import org.hosewright.hydraulics.lay.PumpMode;
+import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.line.Run;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.lay.Laid;
-import org.hosewright.ledger.lay.LaidSupply;
 import org.hosewright.ledger.line.KitLines;
 
-/** A lay file's lines and wyes, made from the kit's pieces. */
+/** A lay file's lines, joins and legs, made from the kit's pieces. */
 final class Branches {
-    private static final String SOLVED = "lines, wyes and nozzles";
-
     private final Kit kit;
-    private final TipNames names;
+    private final Ends ends;
     private final List<String> assumed = new ArrayList<>();
 
     private Branches(Kit kit, TipNames names) {
         this.kit = kit;
-        this.names = names;
+        this.ends = new Ends(kit, names, this, assumed);
     }
 
     static Laid of(LayDocument lay, Kit kit, String source) {
         Branches reader = new Branches(kit, TipNames.of(lay));
-        lay.pump().ifPresent(pump -> {
-            throw new InvalidInput("pump of the lay, which is not solved here,", "pump", "no such key", source);
-        });
         Engine engine = KitLines.get(kit.engines(), lay.engine(), "engine").engine();
-        List<Lay.FromDischarge> lines = new ArrayList<>();
-        for (LaidLine line : lay.lines()) {
-            Leg leg = reader.leg(line.leg(), line.discharge(), line.leg().crew());
-            lines.add(new Lay.FromDischarge(engine.getDischarge(line.discharge()), leg));
-            if (engine.getDischarge(line.discharge()).loss().isEmpty()) {
-                reader.assumed.add("The loss of the piping of " + line.discharge() + " is not known: none is taken.");
-            }
-        }
-        Optional<LaidSupply> supply = lay.supply().flatMap(Supplies::of);
+        List<Lay.FromDischarge> lines = reader.lines(lay, engine);
+        Map<String, Joint> joins = reader.joins(lay);
+        Supplies supplies = new Supplies(kit, reader.assumed);
         try {
-            return new Laid(
-                    lay.engine(), new Lay(lines), supply, lay.ask(), Supplies.leftOut(lay.supply()), reader.assumed);
+            Lay laid = new Lay(lines, joins, lay.supply().flatMap(supplies::of), pump(lay, engine, source));
+            return new Laid(lay.engine(), laid, lay.ask(), supplies.cautions(), reader.assumed);
         } catch (InvalidInput e) {
-            throw e.at(source);
+            throw e.where().isEmpty() ? e.at(source) : e;
         }
     }
 
-    private Leg leg(LayDocument.Leg leg, String path, OptionalInt crew) {
-        if (leg.hose().isEmpty()) {
-            throw new InvalidInput("hose of " + path, "", "hose in laying order", leg.where());
+    private List<Lay.FromDischarge> lines(LayDocument lay, Engine engine) {
+        List<Lay.FromDischarge> lines = new ArrayList<>();
+        for (LaidLine line : lay.lines()) {
+            requireHose(line.leg(), line.discharge());
+            Leg leg = leg(line.leg(), line.discharge(), line.leg().crew());
+            lines.add(new Lay.FromDischarge(engine.getDischarge(line.discharge()), leg));
+            if (engine.getDischarge(line.discharge()).loss().isEmpty()) {
+                assumed.add("The loss of the piping of " + line.discharge() + " is not known: none is taken.");
+            }
         }
-        leg.gate().ifPresent(gate -> {
-            throw notSolved("a gate", "gate", leg);
+        return lines;
+    }
+
+    private Map<String, Joint> joins(LayDocument lay) {
+        Map<String, Joint> joins = new LinkedHashMap<>();
+        lay.joins().forEach((name, joint) -> {
+            if (joint.appliance().isEmpty()) {
+                assumed.add("The siamese at " + name + " is not named: it is taken to lose nothing.");
+            }
+            joins.put(
+                    name,
+                    new Joint(
+                            joint.appliance().map(id -> KitLines.get(kit.appliances(), id, "appliance of " + name)),
+                            leg(joint.leg(), name, joint.leg().crew())));
         });
-        leg.damage().ifPresent(damage -> {
-            throw notSolved("damage", "damage", leg);
-        });
-        if (leg.rise().isEmpty()) {
+        return joins;
+    }
+
+    private static PumpMode pump(LayDocument lay, Engine engine, String source) {
+        if (lay.pump().isEmpty()) {
+            return new PumpMode.Governor();
+        }
+        if (lay.pump().get() instanceof Pumping.Holds holds) {
+            if (lay.ask() instanceof Ask.AtPump asked && asked.pressure().equals(holds.pressure())) {
+                return new PumpMode.Governor();
+            }
+            throw new InvalidInput(
+                    "what is asked of a pump that holds a pressure",
+                    "another question",
+                    "ask: { pump: … } with that pressure, or no holds",
+                    source);
+        }
+        Pumping.FixedSpeed fixed = (Pumping.FixedSpeed) lay.pump().get();
+        return new PumpMode.FixedSpeed(
+                fixed.at(),
+                fixed.flow(),
+                engine.rated()
+                        .orElseThrow(() -> new InvalidInput(
+                                "rated capacity of " + engine.id(),
+                                "",
+                                "its pump's rated flow in the kit, for a pump at fixed speed",
+                                source)));
+    }
+
+    /** The leg, made from what the file says of it. */
+    Leg leg(LayDocument.Leg leg, String path, OptionalInt crew) {
+        if (leg.end() instanceof LaidEnd.HoseEnd) {
+            requireHose(leg, path);
+        }
+        if (leg.rise().isEmpty() && !leg.hose().isEmpty()) {
             assumed.add("No rise is stated for " + path + ": its hose is taken level.");
         }
         OptionalInt people = leg.crew().isPresent() ? leg.crew() : crew;
-        return new Leg(runs(leg.hose(), leg.rise().orElse(new Length(0))), end(leg, path, people));
+        List<Run> runs = runs(leg.hose(), leg.rise().orElse(new Length(0)));
+        try {
+            return new Leg(runs, ends.end(leg, path, people), gate(leg, path, runs), damage(leg));
+        } catch (InvalidInput e) {
+            throw e.where().isEmpty() ? e.at(leg.where()) : e;
+        }
+    }
+
+    private static void requireHose(LayDocument.Leg leg, String path) {
+        if (leg.hose().isEmpty()) {
+            throw new InvalidInput("hose of " + path, "", "hose in laying order", leg.where());
+        }
+    }
+
+    private Optional<PointLoss> gate(LayDocument.Leg leg, String path, List<Run> runs) {
+        if (leg.gate().isEmpty()) {
+            return Optional.empty();
+        }
+        if (leg.gate().get() instanceof LayDocument.Gate.Takes takes) {
+            return Optional.of(takes.loss());
+        }
+        if (runs.isEmpty()) {
+            throw new InvalidInput("a half-shut gate", "half", "what it takes, as in '12 psi @ 100 gpm'", leg.where());
+        }
+        assumed.add(
+                "What the half-shut gate to " + path + " takes is an estimate for a ball valve of its hose's size.");
+        return Optional.of(HalfGate.of(runs.get(0).hose().diameter()));
+    }
+
+    private static Optional<Damage> damage(LayDocument.Leg leg) {
+        return leg.damage()
+                .map(damage -> damage instanceof LayDocument.Damage.Kink kink
+                        ? new Damage.Kink(kink.loss())
+                        : new Damage.Burst(((LayDocument.Damage.Burst) damage).coupling()));
     }
 
     /** The chain; a rise stands in its last hose and a fall in its first, so that each is checked at the most it sees. */
     private List<Run> runs(List<Stretch> chain, Length rise) {
         List<Run> runs = new ArrayList<>(KitLines.runs(kit, chain, new Length(0)));
-        int steep = rise.metres() < 0 ? 0 : runs.size() - 1;
-        runs.set(steep, runs.get(steep).withRise(rise));
+        if (!runs.isEmpty()) {
+            int steep = rise.metres() < 0 ? 0 : runs.size() - 1;
+            runs.set(steep, runs.get(steep).withRise(rise));
+        }
         return runs;
-    }
-
-    private End end(LayDocument.Leg leg, String path, OptionalInt people) {
-        LaidEnd end = leg.end();
-        if (end instanceof LaidEnd.Tip tip) {
-            return new End.Outlet(
-                    names.get(path),
-                    KitLines.nozzle(kit, tip.nozzle(), tip.setting()),
-                    tip.setting(),
-                    tip.shut(),
-                    crew(people));
-        }
-        if (end instanceof LaidEnd.Wye wye) {
-            return wye(wye, path, people);
-        }
-        if (end instanceof LaidEnd.Join join) {
-            throw notSolved("a join", join.name(), leg);
-        }
-        throw notSolved("a piece", end.word(), leg);
-    }
-
-    private static InvalidInput notSolved(String what, String word, LayDocument.Leg leg) {
-        return new InvalidInput(what + " in the lay, which is not solved here,", word, SOLVED, leg.where());
-    }
-
-    private End wye(LaidEnd.Wye wye, String path, OptionalInt people) {
-        Optional<Appliance> appliance =
-                wye.appliance().map(id -> KitLines.get(kit.appliances(), id, "appliance of " + path));
-        if (appliance.isEmpty()) {
-            assumed.add("The " + wye.word() + " on " + path + " is not named: it is taken to lose nothing.");
-        }
-        Map<String, Leg> legs = new LinkedHashMap<>();
-        wye.legs().forEach((key, leg) -> legs.put(key, leg(leg, path + "/" + key, people)));
-        return new End.Wye(appliance, List.copyOf(legs.values()));
-    }
-
-    private Optional<Crew> crew(OptionalInt people) {
-        return people.isPresent()
-                ? Optional.ofNullable(kit.crewReaction().get(people.getAsInt()))
-                        .map(figure -> new Crew(people.getAsInt(), figure))
-                : Optional.empty();
     }
 }

@@ -1,46 +1,127 @@
 package org.hosewright.files.lay;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hosewright.hydraulics.equipment.Engine;
+import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.lay.Source;
+import org.hosewright.hydraulics.lay.Supply;
+import org.hosewright.hydraulics.lay.Supply.Feed;
+import org.hosewright.hydraulics.lay.Supply.SupplyHose;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.PointLoss;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.Temperature;
+import org.hosewright.hydraulics.quantity.Unit;
 import org.hosewright.hydraulics.supply.HydrantCurve;
-import org.hosewright.ledger.lay.LaidSupply;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitLines;
 
 /** What feeds an engine, made from what the file says. */
 final class Supplies {
-    private static final String SOLVED = "one hydrant, with the hose from it";
+    /** What is kept at an intake where nobody stated more. @source common practice: 20 psi */
+    private static final Pressure USUAL_KEEP = Pressure.ofPsi(20);
 
-    private Supplies() {}
+    private static final Temperature USUAL_WATER = Temperature.of(68, Unit.F);
+
+    private final Kit kit;
+    private final List<String> assumed;
+    private final List<String> cautions = new ArrayList<>();
+
+    Supplies(Kit kit, List<String> assumed) {
+        this.kit = kit;
+        this.assumed = assumed;
+    }
+
+    /** What people should know about the sources, as sentences. */
+    List<String> cautions() {
+        return cautions;
+    }
 
     /** The supply; empty where only its hose is stated. */
-    static Optional<LaidSupply> of(LaidSource source) {
-        if (!source.lines().isEmpty()) {
-            throw notSolved("a second supply line", "lines", source);
+    Optional<Supply> of(LaidSource laid) {
+        if (laid.lines().isEmpty() && laid.from().isEmpty()) {
+            cautions.add("No hydrant test is stated: nothing here says whether the supply gives this flow.");
+            return Optional.empty();
         }
-        if (!source.relay().isEmpty()) {
-            throw notSolved("a relay", source.relay().get(0).engine(), source);
+        if (laid.keep().isEmpty()) {
+            assumed.add("No lowest intake pressure is stated: "
+                    + QuantityShown.of(kit.units()).text(USUAL_KEEP) + " is kept.");
         }
-        return source.from().map(from -> {
-            if (from instanceof LaidSource.Hydrant test) {
-                return new LaidSupply(
-                        new HydrantCurve(test.still(), test.residual(), test.at()),
-                        test.tested(),
-                        source.hose(),
-                        source.rise(),
-                        source.keep());
+        Pressure keep = laid.keep().orElse(USUAL_KEEP);
+        if (!laid.lines().isEmpty()) {
+            return Optional.of(new Supply(laid.lines().stream().map(this::feed).toList(), keep));
+        }
+        return Optional.of(laid.relay().isEmpty() ? new Supply(List.of(feed(laid)), keep) : relay(laid, keep));
+    }
+
+    /** Engines in line: each feeds the next, the source the first. */
+    private Supply relay(LaidSource laid, Pressure keep) {
+        Supply supply = new Supply(List.of(feed(laid)), keep);
+        for (LaidSource.Pumper pumper : laid.relay()) {
+            Engine engine = KitLines.get(kit.engines(), pumper.engine(), "engine of the relay")
+                    .engine();
+            Source source = new Source.Pumper(engine, engine.getDischarge(pumper.discharge()), pumper.pump(), supply);
+            supply = new Supply(List.of(feed(source, pumper.hose(), pumper.rise(), pumper.engine())), keep);
+        }
+        return supply;
+    }
+
+    private Feed feed(LaidSource laid) {
+        LaidSource.From from = laid.from()
+                .orElseThrow(() -> new InvalidInput(
+                        "source of a supply line", "", "one of hydrant, tank and draft", laid.where()));
+        if (from instanceof LaidSource.Hydrant test) {
+            return feed(hydrant(test), laid.hose(), laid.rise(), "the hydrant");
+        }
+        if (from instanceof LaidSource.Tank tank) {
+            if (tank.loss().isEmpty()) {
+                assumed.add("The loss from the tank to the pump is not known: none is taken.");
             }
-            throw notSolved("a source", from.word(), source);
-        });
+            Source source = new Source.Tank(tank.level(), tank.loss().orElse(PointLoss.NONE), tank.most());
+            return new Feed(source, List.of(new SupplyHose(List.of())));
+        }
+        return draft((LaidSource.Draft) from);
     }
 
-    /** What is said of the supply and cannot be reckoned with, as sentences. */
-    static List<String> leftOut(Optional<LaidSource> source) {
-        return source.isPresent() && source.get().from().isEmpty()
-                ? List.of("No hydrant test is stated: nothing here says whether the supply gives this flow.")
-                : List.of();
+    private Source hydrant(LaidSource.Hydrant test) {
+        HydrantCurve curve = new HydrantCurve(test.still(), test.residual(), test.at());
+        cautions.add(test.tested()
+                .map(day -> "The hydrant was tested on " + day + ": it may give less today.")
+                .orElse("The day of the hydrant's test is not known: it may give less today."));
+        if (curve.isWeakTest()) {
+            cautions.add(
+                    "The hydrant's test drew its pressure down by less than a tenth: what it gives beyond is a guess.");
+        }
+        return new Source.Hydrant(curve);
     }
 
-    private static InvalidInput notSolved(String what, String word, LaidSource source) {
-        return new InvalidInput(what + " in the lay, which is not solved here,", word, SOLVED, source.where());
+    private Feed draft(LaidSource.Draft draft) {
+        if (draft.altitude().isEmpty()) {
+            assumed.add("The height above the sea is not stated: the sea's is taken.");
+        }
+        if (draft.temperature().isEmpty()) {
+            assumed.add("The water's temperature is not stated: "
+                    + QuantityShown.of(kit.units()).text(USUAL_WATER) + " is taken.");
+        }
+        if (draft.strainer().isEmpty()) {
+            assumed.add("The loss of the strainer is not stated: none is taken.");
+        }
+        Source source = new Source.Draft(
+                draft.lift(),
+                draft.strainer().orElse(PointLoss.NONE),
+                draft.altitude().orElse(new Length(0)),
+                draft.temperature().orElse(USUAL_WATER));
+        return new Feed(source, List.of(new SupplyHose(KitLines.runs(kit, draft.hose(), new Length(0)))));
+    }
+
+    private Feed feed(Source source, List<Stretch> hose, Optional<Length> rise, String from) {
+        if (rise.isEmpty()) {
+            assumed.add("No rise is stated from " + from + ": the pump is taken level with it.");
+        }
+        return new Feed(source, List.of(new SupplyHose(KitLines.runs(kit, hose, rise.orElse(new Length(0))))));
     }
 }

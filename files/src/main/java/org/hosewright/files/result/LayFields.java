@@ -3,6 +3,7 @@ package org.hosewright.files.result;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.lay.LayState.Gate;
 import org.hosewright.hydraulics.lay.SecondLine;
@@ -23,6 +24,7 @@ final class LayFields {
     }
 
     Map<String, Object> map() {
+        PieceFields pieces = new PieceFields(report.state(), units);
         List<String> shut = report.state().tips().stream()
                 .filter(tip -> tip.outlet().shut())
                 .map(tip -> tip.outlet().id())
@@ -41,6 +43,11 @@ final class LayFields {
                 .put("shut", shut)
                 .putAll("gates", report.state().gates().stream().map(this::gate).toList())
                 .putAll("limits", report.limits().stream().map(this::limit).toList())
+                .putAll("pumps", pieces.pumps())
+                .putAll("pieces", pieces.pieces())
+                .putAll("reducers", pieces.reducers())
+                .putAll("foam", pieces.foam())
+                .putAll("bursts", pieces.bursts())
                 .putAll("workings", DrillFields.workings(report.workings()))
                 .put("cautions", cautions())
                 .put("assumed", report.assumed())
@@ -84,10 +91,10 @@ final class LayFields {
     }
 
     private Map<String, Object> gate(Gate gate) {
-        return new Fields(units)
-                .put("discharge", gate.discharge())
-                .put("gateDown", gate.down())
-                .map();
+        Fields fields = new Fields(units).put("discharge", gate.discharge()).put("gateDown", gate.down());
+        Optional.ofNullable(report.state().parts().flows().get(gate.discharge()))
+                .ifPresent(flow -> fields.put("flow", flow));
+        return fields.map();
     }
 
     private Map<String, Object> limit(Limit limit) {

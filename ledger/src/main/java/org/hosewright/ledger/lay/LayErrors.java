@@ -18,7 +18,7 @@ import org.hosewright.ledger.line.KitErrors;
 /** How well a lay's figures are known from the errors of the kit's losses. */
 final class LayErrors {
     private static final String NOT_CARRIED =
-            "The errors of the losses are not carried through a lay of several tips: its figures bear none.";
+            "The errors of the losses are not carried through a lay of several tips or pieces: its figures bear none.";
 
     private final Laid laid;
     private final LayState state;
@@ -29,7 +29,7 @@ final class LayErrors {
         this.laid = laid;
         this.state = state;
         this.errors = KitErrors.of(kit);
-        this.only = state.tips().size() == 1 ? Optional.of(state.tips().get(0)) : Optional.empty();
+        this.only = laid.findOnlyTip(state);
     }
 
     Known<Pressure> pump() {

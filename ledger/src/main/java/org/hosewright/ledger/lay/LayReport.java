@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.hydraulics.lay.Intake;
 import org.hosewright.hydraulics.lay.LayCautions;
 import org.hosewright.hydraulics.lay.LayLimits;
 import org.hosewright.hydraulics.lay.LaySolver;
@@ -18,7 +19,6 @@ import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Pressure;
-import org.hosewright.hydraulics.supply.SupplyLine;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.kit.Kit;
 
@@ -66,8 +66,8 @@ public record LayReport(
      */
     public static LayReport of(Kit kit, Laid laid, Optional<LocalDate> today) {
         LayState state = LaySolver.solve(laid.lay(), laid.ask());
-        Optional<SupplyLine> supply = laid.supply().map(one -> one.line(kit));
-        Bounds bounds = LayBounds.of(kit, laid, state, today).withSupply(supply.map(SupplyLine::most));
+        Optional<Flow> most = state.intake().map(Intake::most).filter(flow -> flow.cubicMetresPerSecond() > 0);
+        Bounds bounds = LayBounds.of(kit, laid, state, today).withSupply(most);
         List<SecondLine> second = SecondLine.listOf(laid.lay(), state);
         LayErrors errors = new LayErrors(kit, laid, state);
         return new LayReport(
@@ -78,11 +78,11 @@ public record LayReport(
                 errors.flows(),
                 second,
                 new SecondLineWords(kit, bounds).says(second),
-                supply.map(feeding -> feeding.intakeAt(state.flow())),
+                state.intake().map(Intake::pressure),
                 LayLimits.of(state, bounds),
                 LayWorkings.list(kit, laid, state),
                 cautions(kit, laid, state, bounds),
-                assumed(kit, laid, errors));
+                assumed(laid, errors));
     }
 
     /** The flow of a tip as far as it is known. */
@@ -91,15 +91,13 @@ public record LayReport(
     }
 
     private static List<String> cautions(Kit kit, Laid laid, LayState state, Bounds bounds) {
-        List<String> cautions = new ArrayList<>(laid.leftOut());
-        laid.supply().ifPresent(one -> cautions.addAll(one.cautions()));
+        List<String> cautions = new ArrayList<>(laid.cautions());
         cautions.addAll(LayCautions.list(state, laid.ask(), bounds, kit.units()));
         return cautions;
     }
 
-    private static List<String> assumed(Kit kit, Laid laid, LayErrors errors) {
+    private static List<String> assumed(Laid laid, LayErrors errors) {
         List<String> assumed = new ArrayList<>(laid.assumed());
-        laid.supply().ifPresent(one -> assumed.addAll(one.assumed(kit)));
         assumed.addAll(errors.assumed());
         return assumed;
     }

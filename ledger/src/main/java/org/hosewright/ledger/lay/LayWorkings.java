@@ -18,9 +18,7 @@ final class LayWorkings {
 
     static List<Working> list(Kit kit, Laid laid, LayState state) {
         List<Working> workings = new ArrayList<>();
-        if (state.tips().size() == 1) {
-            workings.add(answer(state.tips().get(0).path(), laid.ask(), kit.units()));
-        }
+        laid.findOnlyTip(state).ifPresent(tip -> workings.add(answer(tip.path(), laid.ask(), kit.units())));
         workings.addAll(Trail.listOf(state, kit.units()));
         return workings;
     }

@@ -1,0 +1,111 @@
+package org.hosewright.files.lay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Optional;
+import org.hosewright.files.Examples;
+import org.hosewright.files.result.ResultJson;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.lay.LayReport;
+import org.junit.jupiter.api.Test;
+
+/** The examples' lays of every kind of piece, from their file to their result, against what hand work says. */
+class EveryLayTest {
+    /** The pressure of a hand calculation with each number to three places [psi]. */
+    private static final double BY_HAND_PSI = 1;
+
+    private final Kit kit = Examples.kit("hill-road.kit.yaml").kit();
+
+    private JsonNode json(String text) {
+        try {
+            LayReport report = LayReport.of(kit, LayFile.readLaid(text, kit, "lay.yaml"), Optional.empty());
+            return new JsonMapper().readTree(ResultJson.lay(report));
+        } catch (JsonProcessingException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private JsonNode example(String name) {
+        return json(Examples.text("hill-road." + name + ".lay.yaml"));
+    }
+
+    private static double number(JsonNode node, String at) {
+        assertThat(node.at(at).isNumber()).as(at + " of " + node).isTrue();
+        return node.at(at).asDouble();
+    }
+
+    /** Engine 41 pumps what leaves engine 42 its 20 psi: 20 + 0.08 x 8 x 3.217^2 + 0.434 x 60 + 0.05 x 3.217^2. */
+    @Test
+    void relayMatchesPractice() {
+        JsonNode json = example("relay");
+        assertThat(number(json, "/pump/flow/value")).isCloseTo(321.7, within(0.5));
+        assertThat(number(json, "/pump/intake/value")).isCloseTo(20, within(1e-6));
+        double needed_psi = 20 + (0.08 * 8 + 0.05) * 3.217 * 3.217 + 0.434 * 60;
+        assertThat(json.at("/pumps/0/engine").asText()).isEqualTo("engine-41");
+        assertThat(number(json, "/pumps/0/pressure/value")).isCloseTo(needed_psi, within(BY_HAND_PSI));
+    }
+
+    /** Both lines meet at one pressure, so that flows share as the roots of what each loses. */
+    @Test
+    void linesOfASiameseShareTheFlowMatchesPractice() {
+        JsonNode json = example("siamese");
+        double q = 29.7 * 1.5 * 1.5 * Math.sqrt(80);
+        assertThat(number(json, "/tips/0/flow/value")).isCloseTo(q, within(0.5));
+        assertThat(json.at("/tips/0/id").asText()).isEqualTo("gun");
+        double near = 1 / Math.sqrt(0.6 + 0.75 * 3);
+        double far = 1 / Math.sqrt(0.6 + 0.75 * 4);
+        double k = 1 / ((near + far) * (near + far));
+        double behind_psi = 80 + 0.434 * 3 + (0.06 + 0.75 * 0.5 + 0.2) * q * q / 1e4;
+        assertThat(number(json, "/pump/pressure/value")).isCloseTo(behind_psi + k * q * q / 1e4, within(BY_HAND_PSI));
+    }
+
+    /** An unknown outlet gives no pressure, and a reducing one no more than it holds. */
+    @Test
+    void safety12StandpipeOutlets() {
+        JsonNode json = example("standpipe");
+        assertThat(json.at("/reducers/0/what").asText()).contains("fifth");
+        assertThat(number(json, "/reducers/0/holds/value")).isCloseTo(90, within(1e-9));
+        String unknown = Examples.text("hill-road.standpipe.lay.yaml").replace("outlet: plain", "outlet: unknown");
+        assertThatThrownBy(() -> json(unknown)).isInstanceOf(InvalidInput.class).hasMessageContaining("fourth");
+    }
+
+    @Test
+    void foamDrawsItsShareHolds() {
+        JsonNode json = example("foam");
+        double flow = number(json, "/foam/0/flow/value");
+        assertThat(json.at("/foam/0/draws").asBoolean()).isTrue();
+        assertThat(number(json, "/foam/0/concentrate/value")).isCloseTo(0.03 * flow, within(1e-6));
+        assertThat(number(json, "/foam/0/inlet/value")).isCloseTo(200 * (flow / 95) * (flow / 95), within(0.1));
+    }
+
+    /** Lifting takes 0.434 psi a foot, suction hose and strainer their losses. */
+    @Test
+    void draftMatchesPractice() {
+        JsonNode json = example("draft");
+        double q = 29.7 * 1.5 * 1.5 * Math.sqrt(50) / 100;
+        double intake_psi = -0.434 * 10 - (0.03 * 0.2 + 1 / 25.0) * q * q;
+        assertThat(number(json, "/pump/intake/value")).isCloseTo(intake_psi, within(BY_HAND_PSI));
+    }
+
+    /** A half-shut gate, a kink and a burst each take from the tip, with the pump left at its pressure. */
+    @Test
+    void gateKinkAndBurstTakeFromTheTipHold() {
+        String line = """
+                engine: engine-42
+                lines:
+                  - { discharge: crosslay-1, hose: 4 x attack-175, rise: 0 ft, nozzle: seven-eighths }
+                ask: { pump: 105 psi }
+                """;
+        double whole = number(json(line), "/tips/0/flow/value");
+        for (String worse : new String[] {"gate: half", "damage: { kink: 10 psi @ 100 gpm }", "damage: { burst: 2 }"}) {
+            double less = number(json(line.replace("rise: 0 ft", "rise: 0 ft, " + worse)), "/tips/0/flow/value");
+            assertThat(less).as(worse).isLessThan(whole - 1);
+        }
+    }
+}
