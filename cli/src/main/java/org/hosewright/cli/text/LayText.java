@@ -19,6 +19,7 @@ public final class LayText {
         var report = new Report();
         report.title(lay.kit().company() + ", " + lay.laid().engine());
         report.list("Beyond its limit", listBroken(lay.limits(), shown));
+        report.list("Outside what is known", lay.outside());
         report.list("The other line of a wye, pump untouched", lay.secondSays());
         report.table("The pump", pump(lay, shown));
         report.table("The tips", tips(lay, shown));

@@ -31,6 +31,7 @@ final class LayFields {
                 .toList();
         return new Fields(units)
                 .put("units", units.word())
+                .put("outside", report.outside())
                 .putAll(
                         "secondLine",
                         report.secondLines().stream().map(this::second).toList())

@@ -6,6 +6,7 @@ import org.hosewright.hydraulics.lay.FoamState;
 import org.hosewright.hydraulics.lay.Intake;
 import org.hosewright.hydraulics.lay.LayState;
 import org.hosewright.hydraulics.lay.Piece;
+import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** The fields of what happens at each piece of a lay and along its supply. */
@@ -49,6 +50,11 @@ final class PieceFields {
                 .put("loss", piece.loss())
                 .put("before", piece.before())
                 .put("after", piece.after());
+        piece.surge().ifPresent(surge -> {
+            boolean us = units == UnitSystem.US;
+            double velocity = us ? surge.velocity_ms() / Constants.FOOT_M : surge.velocity_ms();
+            fields.put("velocity", Map.of("value", Fields.number(velocity), "unit", us ? "ft/s" : "m/s"));
+        });
         return fields.map();
     }
 

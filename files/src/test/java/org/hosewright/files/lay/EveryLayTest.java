@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Optional;
 import org.hosewright.files.Examples;
+import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.kit.Kit;
@@ -91,6 +92,27 @@ class EveryLayTest {
         double q = 29.7 * 1.5 * 1.5 * Math.sqrt(50) / 100;
         double intake_psi = -0.434 * 10 - (0.03 * 0.2 + 1 / 25.0) * q * q;
         assertThat(number(json, "/pump/intake/value")).isCloseTo(intake_psi, within(BY_HAND_PSI));
+    }
+
+    /** What the night flew ends at 750 ft: more hose than that is said before the pump pressure. */
+    @Test
+    void safety17BeyondTheFlownLengthIsMarkedBeforeTheNumber() {
+        String flown = Examples.text("hill-road.kit.yaml").replace("readings: 8,", "readings: 8, longest: 750 ft,");
+        Kit tested = KitDocument.of(flown, "kit.yaml").kit();
+        String line = """
+                engine: engine-42
+                lines:
+                  - { discharge: crosslay-1, hose: 800 ft attack-175, rise: 0 ft, nozzle: seven-eighths }
+                ask: { tip: 50 psi }
+                """;
+        assertThat(flown).contains("longest: 750 ft");
+        String beyond = ResultJson.lay(LayReport.of(tested, LayFile.readLaid(line, tested, "x"), Optional.empty()));
+        assertThat(beyond).contains("attack-175 was tested to 750 ft, here are 800 ft of it to crosslay-1");
+        assertThat(beyond.indexOf("tested to 750 ft")).isLessThan(beyond.indexOf("\"pump\""));
+        String within = line.replace("800 ft", "750 ft");
+        assertThat(LayReport.of(tested, LayFile.readLaid(within, tested, "x"), Optional.empty())
+                        .outside())
+                .isEmpty();
     }
 
     /** A half-shut gate, a kink and a burst each take from the tip, with the pump left at its pressure. */

@@ -29,6 +29,7 @@ import org.hosewright.ledger.kit.Kit;
  * @param state pump, tips and gates at the best estimate
  * @param pump pump pressure, with its standard error where it was worked out
  * @param flows flow of each open tip by its name, with its standard error where it was worked out
+ * @param outside where the lay leaves the flown or rated range, as sentences; they stand before the numbers
  * @param secondLines what each tip of a wye gets when one opens or shuts with the pump untouched
  * @param secondSays the same as sentences; they stand before the numbers
  * @param intake pressure that the supply leaves at the pump, where the supply is stated
@@ -43,6 +44,7 @@ public record LayReport(
         LayState state,
         Known<Pressure> pump,
         Map<String, Known<Flow>> flows,
+        List<String> outside,
         List<SecondLine> secondLines,
         List<String> secondSays,
         Optional<Pressure> intake,
@@ -52,6 +54,7 @@ public record LayReport(
         List<String> assumed) {
     public LayReport {
         flows = Collections.unmodifiableMap(new LinkedHashMap<>(flows));
+        outside = List.copyOf(outside);
         secondLines = List.copyOf(secondLines);
         secondSays = List.copyOf(secondSays);
         limits = List.copyOf(limits);
@@ -76,6 +79,7 @@ public record LayReport(
                 state,
                 errors.pump(),
                 errors.flows(),
+                new OutsideRange(kit).list(state),
                 second,
                 new SecondLineWords(kit, bounds).says(second),
                 state.intake().map(Intake::pressure),

@@ -30,6 +30,7 @@ final class LayShown {
         ObjectNode json = Answer.object();
         ArrayNode broken = json.putArray("broken");
         report.limits().stream().filter(Limit::broken).map(this::breaks).forEach(broken::add);
+        report.outside().forEach(json.putArray("outside")::add);
         report.secondSays().forEach(json.putArray("second")::add);
         json.set("pump", pump());
         ArrayNode tips = json.putArray("tips");

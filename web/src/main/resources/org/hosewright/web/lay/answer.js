@@ -5,6 +5,7 @@ import { set } from '../shared/text.js';
 /** @param {any} shown */
 export function warnings(shown) {
   return html`${shown.broken.map((/** @type {string} */ line) => html`<p class="wrong">Beyond its limit: ${set(line)}</p>`)}
+    ${shown.outside.map((/** @type {string} */ line) => html`<p class="caution outside">${set(line)}</p>`)}
     ${shown.second.map((/** @type {string} */ line) => html`<p class="caution second">${set(line)}</p>`)}`;
 }
 
