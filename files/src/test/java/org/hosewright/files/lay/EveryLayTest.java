@@ -50,6 +50,8 @@ class EveryLayTest {
         double needed_psi = 20 + (0.08 * 8 + 0.05) * 3.217 * 3.217 + 0.434 * 60;
         assertThat(json.at("/pumps/0/engine").asText()).isEqualTo("engine-41");
         assertThat(number(json, "/pumps/0/pressure/value")).isCloseTo(needed_psi, within(BY_HAND_PSI));
+        assertThat(json.at("/cautions").toString()).doesNotContain("below the 20 psi to keep");
+        assertThat(json.at("/limits").findValuesAsText("kind")).contains("supply");
     }
 
     /** Both lines meet at one pressure, so that flows share as the roots of what each loses. */

@@ -23,6 +23,9 @@ record Feeding(Supply supply) {
     /** Flows are told apart down to this share [1]. */
     private static final double CLOSE = 1e-12;
 
+    /** A pressure that falls short by no more still counts as kept [Pa]: the last digits of sums. */
+    static final double SAME_PA = 1e-4;
+
     private static final ApplianceLoss NOTHING = Splits.quadratic(PointLoss.NONE);
 
     /** More than any supply gives [m3/s]: the search for the most ends there. */
@@ -172,7 +175,7 @@ record Feeding(Supply supply) {
 
     /** What is nearest its bound at a flow, or furthest beyond it. */
     private Spare worst(double flow_m3s) {
-        Spare worst = new Spare("the intake", intake_Pa(flow_m3s) - least_Pa());
+        Spare worst = new Spare("the intake", intake_Pa(flow_m3s) - least_Pa() + SAME_PA);
         for (Feed feed : supply.feeds()) {
             boolean alone = supply.feeds().size() == 1;
             double own_m3s = alone ? flow_m3s : flow_m3s(feed, intake_Pa(flow_m3s));

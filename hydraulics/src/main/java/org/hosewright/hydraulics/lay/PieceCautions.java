@@ -93,7 +93,7 @@ record PieceCautions(LayState lay, QuantityShown shown) {
     }
 
     private void addIntake(List<String> says, Intake intake) {
-        boolean under = intake.pressure().pascals() < intake.least().pascals();
+        boolean under = intake.pressure().pascals() < intake.least().pascals() - Feeding.SAME_PA;
         if (under && intake.least().pascals() >= 0) {
             says.add("The intake would stand at " + shown.text(intake.pressure()) + ", below the "
                     + shown.text(intake.least()) + " to keep: this flow is not there. What sets it: "
@@ -107,7 +107,7 @@ record PieceCautions(LayState lay, QuantityShown shown) {
                     + ".");
         }
         for (Intake.PumpState pump : intake.pumps()) {
-            if (pump.intake().pascals() < pump.least().pascals()) {
+            if (pump.intake().pascals() < pump.least().pascals() - Feeding.SAME_PA) {
                 says.add("The intake of " + pump.engine() + " would stand at " + shown.text(pump.intake())
                         + ", below the " + shown.text(pump.least()) + " to keep.");
             }

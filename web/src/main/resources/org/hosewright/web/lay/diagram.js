@@ -64,15 +64,18 @@ function place(lay, shown) {
     const into = joins[name] ?? [];
     if (!into.length) return;
     const x = Math.max(...into.map((knot) => knot.x));
-    into.forEach((knot) => { knot.x = x; knot.y = into[0].y; knot.says = [leg.appliance ?? name]; });
-    walkJoin(leg, into[0], name, x);
+    const y = into.reduce((sum, knot) => sum + knot.y, 0) / into.length;
+    const meet = { x: x + 110, y, says: [leg.appliance ?? name], role: 'join' };
+    knots.push(meet);
+    into.forEach((knot) => {
+      Object.assign(knot, { x, says: [], role: 'coupling' });
+      hoses.push({ from: knot, to: meet, says: '', wet: true });
+    });
+    const rows = row;
+    row = y / STEP_Y - 1;
+    walk(leg, meet, name, (meet.x - LEFT) / STEP_X + 1);
+    row = Math.max(rows, row);
   });
-  /** @param {Leg} leg @param {Knot} from @param {string} name @param {number} x */
-  function walkJoin(leg, from, name, x) {
-    row -= 1;
-    walk(leg, from, name, (x - LEFT) / STEP_X + 1);
-    row = Math.max(row, 1);
-  }
   return { engine, knots, hoses, rows: Math.max(1, row) };
 }
 
@@ -88,6 +91,7 @@ function figures(knot) {
 /** @param {Knot} knot */
 function sign(knot) {
   const { x, y } = knot;
+  if (knot.role === 'coupling') return nothing;
   if (knot.role === 'nozzle' || knot.role === 'monitor') return svg`<path class="dot full" d="M${x - 9} ${y - 5}l16 3v4l-16 3z"></path>`;
   if (knot.role === 'hose-end') return svg`<circle class="dot open" cx=${x} cy=${y} r="5"></circle>`;
   if (knot.role === 'sprinklers') return svg`<path class="mk" d="M${x} ${y - 8}v16M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"></path>`;
