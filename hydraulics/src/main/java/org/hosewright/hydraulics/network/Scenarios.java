@@ -1,0 +1,149 @@
+package org.hosewright.hydraulics.network;
+
+import java.util.List;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.error.NotConverged;
+import org.hosewright.hydraulics.network.law.Law;
+import org.hosewright.hydraulics.network.law.OneWay;
+import org.hosewright.hydraulics.network.law.Square;
+import org.hosewright.hydraulics.quantity.Numbers;
+
+/** One network solved many times with other numbers: folded and laid out once, no memory taken per solve.
+ *
+ * <p>Each scenario sets out from the network's own answer, never from the scenario before, so an answer does not hang
+ * on the order. Not for several threads at once.
+ */
+public final class Scenarios {
+    private static final int STEPS = 25;
+
+    private final Network network;
+    private final Folded folded;
+    private final Newton newton;
+    private final boolean[] isHead;
+    private final int[] place;
+    private final double[] flow;
+    private final double[] head;
+
+    /** Lays a network out.
+     *
+     * @param varied the numbers that change: heads of fixed nodes, resistances of square laws, one-way or not
+     * @throws InvalidInput as {@link NetworkSolver#solve}, or a number that cannot be varied; it is named
+     */
+    public Scenarios(Network network, List<Freed> varied) {
+        this.network = network;
+        Reachable.require(network);
+        isHead = new boolean[varied.size()];
+        place = new int[varied.size()];
+        boolean[] apart = new boolean[network.nodes()];
+        for (int i = 0; i < place.length; i++) {
+            Freed one = varied.get(i);
+            isHead[i] = one.isHead();
+            place[i] = one.isHead() ? head(one.of()) : square(one);
+            if (one.isHead()) {
+                apart[place[i]] = true;
+            }
+        }
+        folded = new Folded(network, apart);
+        newton = new Newton(folded.core());
+        folded.load();
+        NetworkSolver.solve(folded.core(), newton);
+        require();
+        folded.finish();
+        flow = folded.core().flow.clone();
+        head = folded.core().head.clone();
+    }
+
+    /** The number of a link, for {@link #flow_m3s}. */
+    public int link(String name) {
+        return network.linkAt(name);
+    }
+
+    /** The number of a node, for {@link #head_Pa}. */
+    public int node(String name) {
+        return network.nodeAt(name, "");
+    }
+
+    /** Changes one of the varied numbers for the solves to come [Pa or Pa s2/m6]. */
+    public void set(int varied, double value) {
+        if (isHead[varied]) {
+            folded.setHead(place[varied], Numbers.requireFinite("head", value));
+        } else {
+            folded.setSquare(place[varied], Numbers.requirePositive("resistance", value));
+        }
+    }
+
+    /** Solves with the numbers as set.
+     *
+     * @throws NotConverged no answer; the worst link is named
+     */
+    public void solve() {
+        folded.load();
+        Iterate at = folded.core();
+        if (at.shape.free() == 0) {
+            newton.start();
+        } else {
+            System.arraycopy(head, 0, at.head, 0, at.shape.free());
+            System.arraycopy(flow, 0, at.flow, 0, flow.length);
+            newton.resume(STEPS);
+        }
+        if (!newton.isSettled()) {
+            NetworkSolver.solve(at, newton);
+            require();
+        }
+        newton.shut();
+        folded.finish();
+    }
+
+    /** Solves a table of scenarios.
+     *
+     * @param values one row for each varied number, one column for each scenario
+     * @param links the links asked about
+     * @param flows takes the answers, one row for each link [m3/s]
+     */
+    public void solve(double[][] values, int[] links, double[][] flows) {
+        for (int scenario = 0; scenario < flows[0].length; scenario++) {
+            for (int i = 0; i < values.length; i++) {
+                set(i, values[i][scenario]);
+            }
+            solve();
+            for (int k = 0; k < links.length; k++) {
+                flows[k][scenario] = folded.flow_m3s(links[k]);
+            }
+        }
+    }
+
+    /** Flow of a link in the last solve [m3/s]. */
+    public double flow_m3s(int link) {
+        return folded.flow_m3s(link);
+    }
+
+    /** Head of a node in the last solve [Pa]. */
+    public double head_Pa(int node) {
+        return folded.head_Pa(node);
+    }
+
+    private void require() {
+        if (!newton.isSettled()) {
+            String worst = network.linkName(folded.linkOf(newton.worst()));
+            throw new NotConverged("The network found no balance of flows.", worst);
+        }
+    }
+
+    private int head(String name) {
+        int node = network.nodeAt(name, "varied");
+        if (!network.isFixed(node)) {
+            throw new InvalidInput("node varied", name, "a node of fixed head", "network");
+        }
+        return node;
+    }
+
+    private int square(Freed varied) {
+        int link = network.linkAt(varied.of());
+        Law law = network.law(link);
+        Law forward = law instanceof OneWay one ? one.forward() : law;
+        if (!(forward instanceof Square) || varied.coefficient() != 0) {
+            throw new InvalidInput("link varied", varied.of(), "a link with a square law", "network");
+        }
+        return link;
+    }
+}
