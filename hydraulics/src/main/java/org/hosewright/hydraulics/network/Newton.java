@@ -32,12 +32,19 @@ final class Newton {
     private static final double POLISH = 1e-15;
 
     private final Iterate at;
+    private final int polished;
     private final double[] drawn;
     private boolean settled;
     private int worst;
     private double misfit;
 
     Newton(Iterate at) {
+        this(at, POLISHED);
+    }
+
+    /** Steps on an iterate, of which one of no more than some links is taken one step further. */
+    Newton(Iterate at, int polished) {
+        this.polished = polished;
         this.at = at;
         drawn = new double[at.flow.length];
     }
@@ -113,9 +120,10 @@ final class Newton {
         for (int count = 1; count <= most; count++) {
             step();
             if (isClose()) {
-                settled = at.flow.length > POLISHED || misfit <= POLISH || polish();
+                boolean done = at.flow.length > polished || misfit <= POLISH;
+                settled = done || polish();
                 if (settled) {
-                    return count;
+                    return done ? count : count + 1;
                 }
             }
         }

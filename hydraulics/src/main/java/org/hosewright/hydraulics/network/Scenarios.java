@@ -44,7 +44,7 @@ public final class Scenarios {
             }
         }
         folded = new Folded(network, apart);
-        newton = new Newton(folded.core());
+        newton = new Newton(folded.core(), 0);
         folded.load();
         NetworkSolver.solve(folded.core(), newton);
         require();

@@ -14,6 +14,9 @@ public record Allowance(double allowance_Pa, double from_m3s) implements Law {
     /** Width of the ramp as a share of the flow it ends at [1]. */
     private static final double RAMP = 1e-9;
 
+    /** What rounding may move a flow off the ramp, as a share of it [1]. */
+    private static final double ROUNDING = 2e-15;
+
     private static final List<String> NAMES = List.of("allowance_Pa", "from_m3s");
 
     public Allowance {
@@ -40,23 +43,29 @@ public record Allowance(double allowance_Pa, double from_m3s) implements Law {
 
     @Override
     public double pause_m3s(double from_m3s, double to_m3s) {
-        double step = Math.signum(from_m3s == 0 ? to_m3s : from_m3s) * this.from_m3s * (1 - RAMP / 2);
-        boolean wasBeyond = Math.abs(from_m3s) >= this.from_m3s;
-        boolean isBeyond = Math.abs(to_m3s) >= this.from_m3s;
-        double onStep = Math.signum(to_m3s) * this.from_m3s * (1 - RAMP / 2);
-        boolean leaves = wasBeyond ? Math.abs(to_m3s) < this.from_m3s * (1 - RAMP) || from_m3s * to_m3s < 0 : isBeyond;
-        boolean wasOn = share(from_m3s) > 0 && share(from_m3s) < 1;
-        return !leaves || wasOn ? to_m3s : wasBeyond ? step : onStep;
+        double middle = this.from_m3s * (1 - RAMP / 2);
+        if (isOnStep(to_m3s)) {
+            return Math.signum(to_m3s) * middle;
+        }
+        boolean wasBeyond = Math.abs(from_m3s) > this.from_m3s;
+        boolean isBeyond = Math.abs(to_m3s) > this.from_m3s;
+        boolean turns = wasBeyond && isBeyond && from_m3s * to_m3s < 0;
+        boolean crosses = !isOnStep(from_m3s) && (wasBeyond != isBeyond || turns);
+        return crosses ? Math.signum(wasBeyond ? from_m3s : to_m3s) * middle : to_m3s;
     }
 
     @Override
     public double misfit_Pa(double flow_m3s, double drop_Pa) {
-        double share = share(flow_m3s);
         double along_Pa = Math.signum(flow_m3s) * drop_Pa;
-        boolean onStep = share > 0 && share < 1;
-        return onStep
-                ? Math.max(0, Math.max(-along_Pa, along_Pa - allowance_Pa))
-                : Math.abs(drop_Pa - loss_Pa(flow_m3s));
+        double off_Pa = Math.abs(drop_Pa - loss_Pa(flow_m3s));
+        double offStep_Pa = Math.max(0, Math.max(-along_Pa, along_Pa - allowance_Pa));
+        return isOnStep(flow_m3s) ? Math.min(off_Pa, offStep_Pa) : off_Pa;
+    }
+
+    /** Whether a flow lies on the ramp, rounding apart. */
+    private boolean isOnStep(double flow_m3s) {
+        double size = Math.abs(flow_m3s);
+        return size >= from_m3s * (1 - RAMP - ROUNDING) && size <= from_m3s * (1 + ROUNDING);
     }
 
     @Override
