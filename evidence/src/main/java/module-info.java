@@ -6,4 +6,5 @@ module org.hosewright.evidence {
     exports org.hosewright.evidence.calibration;
     exports org.hosewright.evidence.instrument;
     exports org.hosewright.evidence.night;
+    exports org.hosewright.evidence.plan;
 }

@@ -85,7 +85,7 @@ public final class Belief {
     }
 
     /** Flow factor of a tip that the night tells, by the name of the tip's unknown. */
-    Optional<Known<Ratio>> tipFactor(String tip) {
+    public Optional<Known<Ratio>> tipFactor(String tip) {
         return told(Role.NOZZLE, tip, Ratio::new);
     }
 

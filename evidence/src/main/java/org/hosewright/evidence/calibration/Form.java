@@ -53,6 +53,11 @@ final class Form {
         return value;
     }
 
+    /** A copy of its slopes by the unknowns. */
+    double[] slopes() {
+        return slopes.clone();
+    }
+
     /** Variance under a belief. */
     double variance(Cloud cloud) {
         return cloud.variance(slopes) + strange;

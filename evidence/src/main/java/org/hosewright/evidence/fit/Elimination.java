@@ -1,5 +1,7 @@
 package org.hosewright.evidence.fit;
 
+import java.util.Arrays;
+
 /** A block with its latent values rotated out: what is left binds the unknowns alone. */
 final class Elimination {
     private final int latents;
@@ -40,6 +42,15 @@ final class Elimination {
         for (int row = latents; row < rows.length; row++) {
             triangle.absorb(rows[row].clone(), latents);
         }
+    }
+
+    /** The rows without latent values, as derivatives by unknown and the residual. */
+    double[][] left() {
+        double[][] left = new double[rows.length - latents][];
+        for (int row = latents; row < rows.length; row++) {
+            left[row - latents] = Arrays.copyOfRange(rows[row], latents, rows[row].length);
+        }
+        return left;
     }
 
     /** The step of the latent values that goes with a step of the unknowns. */

@@ -42,6 +42,11 @@ public final class Minimum {
         return linear.cost() - linear.triangle(problem.unknowns(), blocks).leftover();
     }
 
+    /** What a block adds to the information, as rows of derivatives by unknown and the residual. */
+    public double[][] rows(int block) {
+        return linear.block(block).left();
+    }
+
     /** A block's residuals, each divided by its standard deviation. */
     public double[] residuals(int block) {
         double[][] cells = point.rows(problem, block).cells();

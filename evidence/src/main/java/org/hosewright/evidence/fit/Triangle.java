@@ -1,5 +1,7 @@
 package org.hosewright.evidence.fit;
 
+import java.util.List;
+
 /** The square root of an information matrix, upper triangular, with its right side: rows are rotated in one by one.
  *
  * <p>Rotations keep the digits that a normal matrix would square away, and cost nothing where a row is zero.
@@ -12,6 +14,17 @@ public final class Triangle {
     Triangle(int n) {
         this.n = n;
         this.r = new double[n][n + 1];
+    }
+
+    /** The information of rows, each its derivatives and then its residual. */
+    public static Triangle of(int unknowns, List<double[][]> pieces) {
+        Triangle sum = new Triangle(unknowns);
+        for (double[][] piece : pieces) {
+            for (double[] row : piece) {
+                sum.absorb(row.clone(), 0);
+            }
+        }
+        return sum;
     }
 
     Triangle copy() {

@@ -34,6 +34,17 @@ public record Posterior(Fit fit, Cloud cloud, Cloud readingsAlone) {
         return new Posterior(fit, Node.mixed(nodes), alone(fit));
     }
 
+    /** The belief that readings would leave which are not taken yet: at a point, with the scatter that the instruments make one expect.
+     *
+     * @param u the unknowns that the readings are foretold with
+     */
+    public static Posterior foreseen(Joint joint, double[] u) {
+        Fit fit = new Fit(joint, LevenbergMarquardt.at(joint.blocks(), joint.start(u)), Scatter.EXPECTED);
+        double[][] covariance = fit.minimum().information().covariance();
+        Cloud free = new Cloud(u, covariance);
+        return new Posterior(fit, Bounded.notNegative(free, joint.unknowns().listOf(Role.PIPING)), alone(fit));
+    }
+
     private static boolean isRead(Fit fit, Channel channel) {
         return fit.joint().lines().stream().anyMatch(line -> line.has(channel));
     }
