@@ -14,6 +14,7 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.line;
     exports org.hosewright.ledger.order;
     exports org.hosewright.ledger.picture;
+    exports org.hosewright.ledger.plan;
     exports org.hosewright.ledger.reach;
     exports org.hosewright.ledger.storage;
     exports org.hosewright.ledger.walk;

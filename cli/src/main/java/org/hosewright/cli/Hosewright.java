@@ -9,6 +9,7 @@ import org.hosewright.cli.command.CheckStore;
 import org.hosewright.cli.command.Drill;
 import org.hosewright.cli.command.Exit;
 import org.hosewright.cli.command.Lay;
+import org.hosewright.cli.command.Plan;
 import org.hosewright.cli.command.Reach;
 import org.hosewright.cli.command.Restore;
 import org.hosewright.cli.command.Serve;
@@ -28,6 +29,7 @@ import picocli.CommandLine.Spec;
             Serve.class,
             Drill.class,
             Lay.class,
+            Plan.class,
             Reach.class,
             Cards.class,
             Walk.class,

@@ -12,6 +12,7 @@ import org.hosewright.evidence.calibration.Finding;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.plan.PlanReport;
 import org.hosewright.ledger.reach.PackageReach;
 import org.hosewright.ledger.reach.ReachReport;
 import org.hosewright.ledger.walk.WalkReport;
@@ -52,6 +53,11 @@ public final class ResultJson {
         return write(fields.put("packages", packages)
                 .put("assumed", report.assumed())
                 .map());
+    }
+
+    /** A test night planned. */
+    public static String plan(PlanReport report) {
+        return write(new PlanFields(report).map());
     }
 
     /** A lay, solved. */

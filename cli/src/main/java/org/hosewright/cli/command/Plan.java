@@ -1,0 +1,120 @@
+package org.hosewright.cli.command;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import org.hosewright.cli.text.PlanText;
+import org.hosewright.evidence.plan.Budget;
+import org.hosewright.evidence.plan.Optimality;
+import org.hosewright.evidence.plan.Pace;
+import org.hosewright.evidence.plan.Question;
+import org.hosewright.files.result.ResultJson;
+import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.QuantityText;
+import org.hosewright.hydraulics.quantity.Seconds;
+import org.hosewright.hydraulics.quantity.Volume;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.plan.PlanAnalysis;
+import org.hosewright.ledger.plan.PlanAsked;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plans a test night: the shortest list of readings that answers what is asked. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "The readings of a test night, checked beforehand: lengths, flows, order, water and time.")
+public final class Plan implements Callable<Integer> {
+    @Mixin
+    private KitFile kit;
+
+    @Option(names = "--package", required = true, paramLabel = "ID", description = "The package to fly.")
+    private String named;
+
+    @Option(
+            names = "--ask",
+            split = ",",
+            defaultValue = "hose,piping,meter",
+            paramLabel = "QUESTION",
+            description = "What the night is for: hose, piping, nozzle, meter, gauges.")
+    private Set<String> asked;
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "The night. Today if left out.")
+    private @Nullable String date;
+
+    @Option(names = "--hose", paramLabel = "\"800 ft\"", description = "How much there is of the package's last hose.")
+    private @Nullable String onHand;
+
+    @Option(names = "--rise", paramLabel = "\"8 ft\"", description = "The tip above the pump with all of it laid.")
+    private @Nullable String rise;
+
+    @Option(names = "--supply", paramLabel = "\"500 gpm\"", description = "The most that hydrant or tank gives.")
+    private @Nullable String supply;
+
+    @Option(names = "--water", paramLabel = "\"4000 gal\"", description = "The water that may be used.")
+    private @Nullable String water;
+
+    @Option(
+            names = "--time",
+            defaultValue = "120 min",
+            paramLabel = "\"120 min\"",
+            description = "The time there is; 120 min if left out.")
+    private String time;
+
+    @Option(names = "--d-optimal", description = "Judge a list by all unknowns together, not by what is decided.")
+    private boolean together;
+
+    @Mixin
+    private Printing printing;
+
+    @Override
+    public Integer call() {
+        Kit company = kit.read().kit();
+        var report = PlanAnalysis.of(company, question(company));
+        printing.print(() -> ResultJson.plan(report), () -> PlanText.of(report));
+        return Exit.DONE.status();
+    }
+
+    private PlanAsked question(Kit company) {
+        Optional<Volume> most = quantity("--water", water, QuantityText::volume);
+        Seconds lasts = quantity("--time", time, QuantityText::seconds).orElseThrow();
+        return new PlanAsked(
+                named,
+                questions(),
+                day(company),
+                quantity("--hose", onHand, QuantityText::length),
+                quantity("--rise", rise, QuantityText::length).orElse(new Length(0)),
+                quantity("--supply", supply, QuantityText::flow),
+                new Budget(lasts, most, Pace.USUAL),
+                together ? Optimality.D : Optimality.I);
+    }
+
+    private Set<Question> questions() {
+        Set<Question> questions = EnumSet.noneOf(Question.class);
+        asked.forEach(word -> questions.add(Question.of(word)));
+        return questions;
+    }
+
+    private LocalDate day(Kit company) {
+        try {
+            return date == null ? KitFile.today(company) : LocalDate.parse(date);
+        } catch (DateTimeParseException wrong) {
+            throw new InvalidInput("date of the night", wrong.getParsedString(), "a day such as 2026-05-12", "--date");
+        }
+    }
+
+    private <Q> Optional<Q> quantity(String option, @Nullable String text, Function<String, Q> read) {
+        try {
+            return Optional.ofNullable(text).map(read);
+        } catch (InvalidInput refused) {
+            throw refused.at(option);
+        }
+    }
+}

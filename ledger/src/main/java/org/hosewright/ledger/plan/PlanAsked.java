@@ -1,0 +1,37 @@
+package org.hosewright.ledger.plan;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hosewright.evidence.plan.Budget;
+import org.hosewright.evidence.plan.Optimality;
+import org.hosewright.evidence.plan.Question;
+import org.hosewright.hydraulics.quantity.Flow;
+import org.hosewright.hydraulics.quantity.Length;
+
+/** What is asked of a test night.
+ *
+ * @param hosePackage id of the package to fly
+ * @param questions what the night is flown for
+ * @param date the night; ages of tests and of gauged bores are taken at it
+ * @param onHand how much there is of the package's last hose, where stated
+ * @param rise the tip above the pump with all of it laid, negative downhill
+ * @param supply most flow that hydrant or tank gives, where limited
+ * @param budget time and water
+ * @param optimality what makes one list better than another
+ */
+public record PlanAsked(
+        String hosePackage,
+        Set<Question> questions,
+        LocalDate date,
+        Optional<Length> onHand,
+        Length rise,
+        Optional<Flow> supply,
+        Budget budget,
+        Optimality optimality) {
+    public PlanAsked {
+        questions = Collections.unmodifiableSet(new TreeSet<>(questions));
+    }
+}
