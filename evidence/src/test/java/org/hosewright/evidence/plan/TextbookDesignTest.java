@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
@@ -15,8 +16,13 @@ class TextbookDesignTest {
     /** What is known beforehand: hardly anything, so that the design is the readings' own. */
     private static final double HARDLY = 1e-4;
 
-    private static final DoubleFunction<double[]> LINE = x -> new double[] {1, x, 0};
-    private static final DoubleFunction<double[]> QUADRATIC = x -> new double[] {1, x, x * x, 0};
+    private static double[] line(double x) {
+        return new double[] {1, x, 0};
+    }
+
+    private static double[] quadratic(double x) {
+        return new double[] {1, x, x * x, 0};
+    }
 
     private static Offers offers(int unknowns, DoubleFunction<double[]> model) {
         List<Offer> list = new ArrayList<>();
@@ -30,7 +36,7 @@ class TextbookDesignTest {
         return new Offers(unknowns, beforehand, list, List.of(0.0), List.of(0.0));
     }
 
-    private static TreeMap<Double, Integer> counts(Selection found) {
+    private static Map<Double, Integer> counts(Selection found) {
         TreeMap<Double, Integer> counts = new TreeMap<>();
         found.picks().forEach(pick -> counts.merge((pick - 4) / 4.0, 1, Integer::sum));
         return counts;
@@ -41,21 +47,21 @@ class TextbookDesignTest {
         return new Exchange(criterion, any -> true).improved(start);
     }
 
-    /** @source A. C. Atkinson, A. N. Donev, Optimum Experimental Designs, 1992: half the trials at each end */
+    /** Source: A. C. Atkinson, A. N. Donev, Optimum Experimental Designs, 1992: half the trials at each end */
     @Test
     void dOptimalForALineMatchesPublished() {
-        Selection found = exchanged(offers(2, LINE), Criterion.ofDeterminant(), 6, 5);
-        assertThat(counts(found)).isEqualTo(new TreeMap<>(java.util.Map.of(-1.0, 3, 1.0, 3)));
+        Selection found = exchanged(offers(2, TextbookDesignTest::line), Criterion.ofDeterminant(), 6, 5);
+        assertThat(counts(found)).isEqualTo(Map.of(-1.0, 3, 1.0, 3));
     }
 
-    /** @source A. C. Atkinson, A. N. Donev, Optimum Experimental Designs, 1992: a third at the ends and in the middle */
+    /** Source: A. C. Atkinson, A. N. Donev, Optimum Experimental Designs, 1992: a third at the ends and in the middle */
     @Test
     void dOptimalForAQuadraticMatchesPublished() {
-        Selection found = exchanged(offers(3, QUADRATIC), Criterion.ofDeterminant(), 9, 3);
-        assertThat(counts(found)).isEqualTo(new TreeMap<>(java.util.Map.of(-1.0, 3, 0.0, 3, 1.0, 3)));
+        Selection found = exchanged(offers(3, TextbookDesignTest::quadratic), Criterion.ofDeterminant(), 9, 3);
+        assertThat(counts(found)).isEqualTo(Map.of(-1.0, 3, 0.0, 3, 1.0, 3));
     }
 
-    /** @source W. J. Studden, Optimal designs for integrated variance in polynomial regression, 1977: a quarter at each end and
+    /** Source: W. J. Studden, Optimal designs for integrated variance in polynomial regression, 1977: a quarter at each end and
      *     half in the middle (the mean variance over -1 to 1 is 8/15 / (a (1 - a)), a the share at the ends) */
     @Test
     void iOptimalForAQuadraticMatchesPublished() {
@@ -64,13 +70,13 @@ class TextbookDesignTest {
             double x = i / 50.0;
             foretold.add(new double[] {1, x, x * x});
         }
-        Selection found = exchanged(offers(3, QUADRATIC), Criterion.ofVariances(foretold), 8, 3);
-        assertThat(counts(found)).isEqualTo(new TreeMap<>(java.util.Map.of(-1.0, 2, 0.0, 4, 1.0, 2)));
+        Selection found = exchanged(offers(3, TextbookDesignTest::quadratic), Criterion.ofVariances(foretold), 8, 3);
+        assertThat(counts(found)).isEqualTo(Map.of(-1.0, 2, 0.0, 4, 1.0, 2));
     }
 
     @Test
     void theExchangeNeverWorsensHolds() {
-        Offers offers = offers(3, QUADRATIC);
+        Offers offers = offers(3, TextbookDesignTest::quadratic);
         for (long seed = 1; seed <= 50; seed++) {
             Random random = new Random(seed);
             List<Integer> picks = new ArrayList<>();
@@ -90,7 +96,7 @@ class TextbookDesignTest {
     /** The fast search against trying all 495 choices of four of the nine places, with repeats. */
     @Test
     void theExchangeFindsTheBestOfAllAgrees() {
-        Offers offers = offers(3, QUADRATIC);
+        Offers offers = offers(3, TextbookDesignTest::quadratic);
         Criterion criterion = Criterion.ofDeterminant();
         double least = least(criterion, Selection.none(offers), 0, 4);
         double found = criterion.of(exchanged(offers, criterion, 4, 2).information());
