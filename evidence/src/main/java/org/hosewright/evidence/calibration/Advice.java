@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hosewright.evidence.fit.LevenbergMarquardt;
-import org.hosewright.evidence.fit.Minimum;
-import org.hosewright.evidence.fit.Point;
 import org.hosewright.evidence.joint.Channel;
 import org.hosewright.evidence.joint.Cloud;
 import org.hosewright.evidence.joint.Joint;
@@ -37,6 +35,12 @@ final class Advice {
     /** Below this share of variance, a reading changes nothing that one decides. */
     private static final double WORTH = 0.1;
 
+    /** With fewer readings in use a bad one could hide among them, however well they agree. */
+    private static final int ENOUGH = 6;
+
+    /** So many readings more are looked ahead. */
+    private static final int MORE = 2;
+
     private final Survey survey;
     private final Posterior posterior;
     private final Unknowns unknowns;
@@ -55,13 +59,67 @@ final class Advice {
 
     /** The advice after a night; absent where no reading would change what one decides. */
     static Optional<NextReading> find(Survey survey, Posterior posterior, List<Integer> active) {
-        Optional<Integer> place = active.stream()
+        return findLongest(survey, active).flatMap(i -> new Advice(survey, posterior, i).best(active));
+    }
+
+    /** That two more readings of any kind would change nothing that one decides; absent while they would. */
+    static Optional<String> findStop(Survey survey, Posterior posterior, List<Integer> active) {
+        return findLongest(survey, active).flatMap(i -> new Advice(survey, posterior, i).stop(active));
+    }
+
+    private static Optional<Integer> findLongest(Survey survey, List<Integer> active) {
+        return active.stream()
                 .filter(i -> !survey.night().readings().get(i).laid().shut())
                 .filter(i -> !survey.isBlind(survey.night().readings().get(i)))
                 .max(Comparator.<Integer>comparingDouble(i ->
                                 survey.night().readings().get(i).laid().length().metres())
                         .thenComparing(Comparator.reverseOrder()));
-        return place.flatMap(i -> new Advice(survey, posterior, i).best(active));
+    }
+
+    private Optional<String> stop(List<Integer> active) {
+        List<Form> decided = decided();
+        if (!untold().isEmpty() || decided.size() < 2 || active.size() < ENOUGH) {
+            return Optional.empty();
+        }
+        List<Line> more = List.of();
+        for (int i = 0; i < MORE; i++) {
+            more = withBest(more, decided, active);
+        }
+        double[][] covariance = covariance(more);
+        double pump_Pa = shift(decided.get(0), covariance);
+        double flow_m3s = shift(decided.get(1), covariance);
+        Says says = new Says(survey.night().units());
+        Steps steps = Steps.of(survey.night().units());
+        boolean nothing =
+                pump_Pa < steps.pump().pascals() && flow_m3s < steps.flow().cubicMetresPerSecond();
+        String text = "two more readings change nothing you decide: the pump pressure needed at "
+                + says.text(longest.laid().length()) + " would move by about " + says.pressure(pump_Pa)
+                + ", where orders go in steps of " + says.text(steps.pump()) + ", and the flow by about "
+                + says.flow(flow_m3s);
+        return nothing ? Optional.of(text) : Optional.empty();
+    }
+
+    /** By how much more readings would move an answer, one standard deviation. */
+    private double shift(Form form, double[][] covariance) {
+        return Math.sqrt(Math.max(0, form.variance(posterior.readingsAlone()) - form.variance(covariance)));
+    }
+
+    private List<Line> withBest(List<Line> begun, List<Form> decided, List<Integer> active) {
+        List<Line> best = begun;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double length_m : lengths(active)) {
+            for (double share : SHARES) {
+                double tip_Pa = share * survey.tip(longest).at().pascals();
+                if (isBearable(length_m, tip_Pa, active)) {
+                    List<Line> more = new ArrayList<>(begun);
+                    more.add(candidate(length_m, tip_Pa));
+                    double gain = gain(decided, more);
+                    best = gain > most ? more : best;
+                    most = Math.max(most, gain);
+                }
+            }
+        }
+        return best;
     }
 
     private Hose lastHose() {
@@ -77,7 +135,8 @@ final class Advice {
         for (double length_m : lengths(active)) {
             for (double share : SHARES) {
                 double tip_Pa = share * survey.tip(longest).at().pascals();
-                double gain = isBearable(length_m, tip_Pa, active) ? gain(decided, length_m, tip_Pa) : 0;
+                double gain =
+                        isBearable(length_m, tip_Pa, active) ? gain(decided, List.of(candidate(length_m, tip_Pa))) : 0;
                 if (gain > bestGain * (1 + 1e-6)) {
                     bestGain = gain;
                     bestLength_m = length_m;
@@ -175,19 +234,24 @@ final class Advice {
         return line.longer(hose, length_m - longest.laid().length().metres()).from(Math.log(tip_Pa));
     }
 
-    private double gain(List<Form> decided, double length_m, double tip_Pa) {
-        Joint joint = posterior.fit().joint().doubtingLines();
-        List<Line> lines = new ArrayList<>(joint.lines());
-        lines.add(candidate(length_m, tip_Pa));
-        Joint more = joint.with(lines);
-        Point here = more.start(here());
-        Minimum seen = LevenbergMarquardt.at(more.blocks(), here);
-        double[][] covariance = seen.information().covariance();
+    private double gain(List<Form> decided, List<Line> more) {
+        double[][] covariance = covariance(more);
         Cloud now = posterior.readingsAlone();
         double gain = 0;
         for (Form form : decided) {
             gain += 1 - form.variance(covariance) / form.variance(now);
         }
         return gain;
+    }
+
+    /** The covariance of the unknowns with more readings. */
+    private double[][] covariance(List<Line> more) {
+        Joint joint = posterior.fit().joint().doubtingLines();
+        List<Line> lines = new ArrayList<>(joint.lines());
+        lines.addAll(more);
+        Joint with = joint.with(lines);
+        return LevenbergMarquardt.at(with.blocks(), with.start(here()))
+                .information()
+                .covariance();
     }
 }

@@ -46,7 +46,7 @@ final class Analysis {
 
     private Calibration whole(Hearing hearing, List<Judged> judged) {
         Posterior posterior = Posterior.of(hearing.fit());
-        Belief belief = Belief.of(survey, posterior);
+        Belief belief = Belief.of(survey, posterior).with(Advice.findStop(survey, posterior, hearing.active()));
         return new Calibration(
                 terms(belief),
                 Residual.of(hearing.fit()),

@@ -25,20 +25,32 @@ public final class Belief {
     private final Survey survey;
     private final Unknowns unknowns;
     private final Optional<Posterior> posterior;
+    private final Optional<String> stop;
 
-    private Belief(Survey survey, Optional<Posterior> posterior) {
+    private Belief(Survey survey, Optional<Posterior> posterior, Optional<String> stop) {
         this.survey = survey;
+        this.stop = stop;
         this.unknowns = survey.joint().unknowns();
         this.posterior = posterior;
     }
 
     static Belief of(Survey survey, Posterior posterior) {
-        return new Belief(survey, Optional.of(posterior));
+        return new Belief(survey, Optional.of(posterior), Optional.empty());
+    }
+
+    /** The same with what two more readings would change. */
+    Belief with(Optional<String> newStop) {
+        return new Belief(survey, posterior, newStop);
+    }
+
+    /** That two more readings of any kind would change nothing that one decides, as a sentence; absent while they would. */
+    public Optional<String> stop() {
+        return stop;
     }
 
     /** The belief of a night that tells nothing. */
     static Belief none(Survey survey) {
-        return new Belief(survey, Optional.empty());
+        return new Belief(survey, Optional.empty(), Optional.empty());
     }
 
     /** True pump pressure, at a gauge before the piping, that puts a true total pressure on the tip. */

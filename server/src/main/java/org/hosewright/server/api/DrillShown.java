@@ -48,6 +48,7 @@ final class DrillShown {
         ArrayNode withheld = json.putArray("withheld");
         report.calibration().withheld().forEach(item -> withheld.add(withheld(item)));
         report.calibration().nextReading().ifPresent(next -> json.put("next", next.says()));
+        report.calibration().belief().stop().ifPresent(says -> json.put("stop", says));
         json.set("workings", workings(report.workings()));
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);

@@ -31,10 +31,11 @@ function answer(one, workings) {
 
 /** @param {any} shown */
 export function cannotTell(shown) {
-  if (shown.withheld.length === 0 && !shown.next) return nothing;
+  if (shown.withheld.length === 0 && !shown.next && !shown.stop) return nothing;
   return html`<section><h2>What this night cannot tell</h2>
     <ul class="plain">${shown.withheld.map((/** @type {any} */ item) => html`<li><b>${set(capital(item.what))}</b>: ${set(item.why)}
       ${item.needs ? html`<br>What would settle it: ${set(item.needs)}` : nothing}</li>`)}</ul>
+    ${shown.stop ? html`<p>${set(capital(shown.stop))}.</p>` : nothing}
     ${shown.next ? html`<p>The next reading that would tell most: ${set(shown.next)}</p>` : nothing}</section>`;
 }
 
