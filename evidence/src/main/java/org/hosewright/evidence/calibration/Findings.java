@@ -3,6 +3,7 @@ package org.hosewright.evidence.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import org.hosewright.evidence.fault.Cause;
+import org.hosewright.evidence.fault.Drift;
 import org.hosewright.evidence.fault.Inquiry;
 import org.hosewright.evidence.fault.Inquiry.Foretold;
 import org.hosewright.evidence.fault.Suspicion;
@@ -71,6 +72,23 @@ final class Findings {
                 : new Finding(FindingKind.CANNOT_TELL, List.of(), pair, again);
     }
 
+    /** A finding with an instrument that went off through the night, said at the last reading taken with it. */
+    Finding drifting(Finding finding, Drift drift) {
+        FindingKind kind = kind(drift.channel());
+        String much = drift.channel() == Channel.FLOW
+                ? Says.percent(Math.exp(Math.abs(drift.change())) - 1)
+                : says.pressure(Math.abs(drift.change()));
+        String text = drift.instrument() + " drifts: by this reading it shows about " + much
+                + (drift.change() > 0 ? " more" : " less") + " than at the first, beside the other needles";
+        return finding.kind() == FindingKind.NONE
+                ? new Finding(
+                        kind,
+                        drift.also().stream().map(Findings::kind).toList(),
+                        text,
+                        check(kind) + "; take the first reading of the night again")
+                : new Finding(finding.kind(), finding.also(), finding.says() + "; " + text, finding.check());
+    }
+
     /** A finding with what a person ruled. */
     Finding ruled(Finding finding, Ruling ruling) {
         String verdict = ruling.use() ? "used by ruling: " : "set aside by ruling: ";
@@ -103,6 +121,14 @@ final class Findings {
         double expected = Math.exp(inquiry.foretell(Channel.FLOW).value());
         return "expected " + says.flow(expected) + " on the meter, read "
                 + says.flow(reading.shown().flow().orElseThrow().cubicMetresPerSecond());
+    }
+
+    private static FindingKind kind(Channel channel) {
+        return switch (channel) {
+            case PUMP, MID -> FindingKind.PUMP_GAUGE;
+            case TIP -> FindingKind.TIP_GAUGE;
+            case FLOW -> FindingKind.FLOW_METER;
+        };
     }
 
     private static FindingKind kind(Cause cause) {

@@ -3,6 +3,7 @@ package org.hosewright.evidence.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hosewright.evidence.fault.Drift;
 import org.hosewright.evidence.fault.Hearing;
 import org.hosewright.evidence.fault.Inquiry;
 import org.hosewright.evidence.fault.Inquiry.Foretold;
@@ -23,10 +24,12 @@ final class Judging {
     private final Survey survey;
     private final Hearing hearing;
     private final Pairs pairs;
+    private final Optional<Drift> drift;
 
     Judging(Survey survey, Hearing hearing) {
         this.survey = survey;
         this.hearing = hearing;
+        this.drift = hearing.findDrift();
         boolean enough = hearing.active().size() >= ENOUGH;
         this.pairs = Pairs.of(survey, enough ? hearing.fit().joint().scatter() : Scatter.EXPECTED);
     }
@@ -68,6 +71,9 @@ final class Judging {
         if (pair.isPresent()) {
             boolean other = hearing.findSuspicion(pair.get().other(place)).isPresent();
             finding = findings.paired(finding, pair.get().says(), other);
+        }
+        if (drift.isPresent() && drift.get().last() == place) {
+            finding = findings.drifting(finding, drift.get());
         }
         return ruling.isPresent() ? findings.ruled(finding, ruling.get()) : finding;
     }

@@ -20,7 +20,9 @@ public final class Hearing {
 
     private final Survey survey;
     private final Map<Integer, Suspicion> suspicions = new LinkedHashMap<>();
+    private final Standing whole;
     private Standing standing;
+    private Optional<Drift> drift = Optional.empty();
 
     private Hearing(Survey survey) {
         this.survey = survey;
@@ -30,8 +32,9 @@ public final class Hearing {
                 active.add(i);
             }
         }
-        this.standing =
+        this.whole =
                 Standing.of(survey, active, new double[survey.joint().unknowns().size()]);
+        this.standing = whole;
     }
 
     /** Hears a night. */
@@ -43,6 +46,7 @@ public final class Hearing {
             worst = hearing.listWorst();
         }
         hearing.admitAgain();
+        hearing.weighDrift();
         return hearing;
     }
 
@@ -71,6 +75,11 @@ public final class Hearing {
         return ruled ? Optional.of(standing.ask(List.of(place))).filter(standing::isFounded) : Optional.empty();
     }
 
+    /** The instrument that went off steadily through the readings that count; empty where none did. */
+    public Optional<Drift> findDrift() {
+        return drift;
+    }
+
     /** The question about one reading, beside those that count. */
     public Inquiry inquire(int place) {
         return new Inquiry(survey.joint(), active(), List.of(place), fit());
@@ -80,6 +89,20 @@ public final class Hearing {
         return Optional.ofNullable(survey.night()
                 .rulings()
                 .get(survey.night().readings().get(place).id()));
+    }
+
+    /** One drift may explain what took several readings to be set aside; then they count again, and the drift is named. */
+    private void weighDrift() {
+        double asunder = new LinkedHashSet<>(suspicions.values())
+                .stream().mapToDouble(Suspicion::against).sum();
+        Optional<Drift> instead = suspicions.isEmpty() ? Optional.empty() : Drift.find(whole);
+        if (instead.isPresent() && instead.get().favour() > asunder) {
+            suspicions.clear();
+            standing = whole;
+            drift = instead;
+        } else {
+            drift = Drift.find(standing);
+        }
     }
 
     /** The group that most speaks against; where none does by itself, two that hide each other. */

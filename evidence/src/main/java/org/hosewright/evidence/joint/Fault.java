@@ -18,21 +18,21 @@ public enum Fault {
     PUMP_GAUGE(100 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
-            return line.with(Channel.PUMP, gauge -> gauge.withOffset(new Term(unknown, 1)));
+            return line.misreading(Channel.PUMP, new Term(unknown, 1));
         }
     },
     /** The tip gauge misread, or read elsewhere. */
     TIP_GAUGE(50 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
-            return line.with(Channel.TIP, gauge -> gauge.withOffset(new Term(unknown, 1)));
+            return line.misreading(Channel.TIP, new Term(unknown, 1));
         }
     },
     /** The meter misread: a share of the flow. */
     FLOW_METER(0.7) {
         @Override
         public Line in(Line line, int unknown) {
-            return new Line(line.water(), line.gauges(), line.meter().map(m -> m.withFactor(unknown)), line.start());
+            return line.misreading(Channel.FLOW, new Term(unknown, 1));
         }
     },
     /** The tip plugged, or another than written: a share of the flow. */
@@ -46,7 +46,7 @@ public enum Fault {
     RISE(100 * Constants.PSI_PA) {
         @Override
         public Line in(Line line, int unknown) {
-            return line.with(Channel.PUMP, gauge -> gauge.withOffset(new Term(unknown, 1)));
+            return line.misreading(Channel.PUMP, new Term(unknown, 1));
         }
     };
 
@@ -58,6 +58,11 @@ public enum Fault {
 
     /** The reading with the fault in it; the unknown's place is given. */
     public abstract Line in(Line line, int unknown);
+
+    /** The reading with a share of the fault in it: of a misread needle, as it grows through a night. */
+    public static Line share(Line line, Channel channel, int unknown, double share) {
+        return line.misreading(channel, new Term(unknown, share));
+    }
 
     /** Its unknown.
      *

@@ -39,4 +39,24 @@ public record Fit(Joint joint, Minimum minimum, Scatter freedom) {
     public static Minimum minimise(Joint joint, Point start) {
         return new LevenbergMarquardt(joint.blocks(), 0, TOLERANCE).solve(start);
     }
+
+    /** Logarithm of how well the readings are explained, whatever the unknowns, up to what all explanations share. */
+    public double evidence() {
+        return evidence(joint, minimum);
+    }
+
+    static double evidence(Joint joint, Minimum minimum) {
+        Scatter scatter = joint.scatter();
+        return logPrior(scatter.pump())
+                + logPrior(scatter.tip())
+                + logPrior(scatter.flow())
+                - minimum.cost() / 2
+                - joint.logDeviations()
+                - minimum.logDeterminant() / 2;
+    }
+
+    /** The scaled inverse chi-square prior of the square of a multiple, by the multiple's logarithm. */
+    private static double logPrior(double multiple) {
+        return -Priors.SCATTER_WORTH * (Math.log(multiple) + 1 / (2 * multiple * multiple));
+    }
 }

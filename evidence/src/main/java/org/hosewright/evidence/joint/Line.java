@@ -60,6 +60,13 @@ public record Line(Water water, List<PressureNeedle> gauges, Optional<FlowNeedle
         return new Line(water, seen, meter, start);
     }
 
+    /** The same with one needle off by a weighted unknown: [Pa], or of the logarithm of the flow. */
+    Line misreading(Channel channel, Term off) {
+        return channel == Channel.FLOW
+                ? new Line(water, gauges, meter.map(needle -> needle.withFactor(off)), start)
+                : with(channel, gauge -> gauge.withOffset(off));
+    }
+
     /** The same begun from another logarithm of the pressure at the tip. */
     public Line from(double logTip) {
         List<Double> begun = new ArrayList<>(start);

@@ -152,7 +152,7 @@ final class LineMaker {
         String id = reading.with().meter().orElse(Rack.METER);
         int factor = collected.place(new Unknown(Role.METER, id, 1, share));
         double read = Math.log(reading.shown().flow().get().cubicMetresPerSecond());
-        return new FlowNeedle(List.of(factor), read, Priors.SCATTER_SHARE * share);
+        return new FlowNeedle(List.of(new Term(factor, 1)), read, Priors.SCATTER_SHARE * share);
     }
 
     private static double head_Pa(Reading reading) {

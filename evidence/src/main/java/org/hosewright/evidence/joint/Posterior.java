@@ -76,18 +76,11 @@ public record Posterior(Fit fit, Cloud cloud, Cloud readingsAlone) {
             Cloud free =
                     new Cloud(minimum.point().unknowns(), minimum.information().covariance());
             List<Integer> piping = joint.unknowns().listOf(Role.PIPING);
-            double evidence = -minimum.cost() / 2 - joint.logDeviations() - minimum.logDeterminant() / 2;
+            double evidence = Fit.evidence(joint, minimum);
             for (int place : piping) {
                 evidence += Math.log(Math.max(1e-300, Normal.cumulative(free.mean(place) / free.deviation(place))));
             }
-            Scatter scatter = joint.scatter();
-            evidence += logPrior(scatter.pump()) + logPrior(scatter.tip()) + logPrior(scatter.flow());
             return new Node(Bounded.notNegative(free, piping), evidence);
-        }
-
-        /** The scaled inverse chi-square prior of the square of a multiple, by the multiple's logarithm. */
-        private static double logPrior(double multiple) {
-            return -Priors.SCATTER_WORTH * (Math.log(multiple) + 1 / (2 * multiple * multiple));
         }
 
         static Cloud mixed(List<Node> nodes) {

@@ -1,9 +1,11 @@
 package org.hosewright.evidence.calibration;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.hipparchus.special.Erf;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Constants;
@@ -17,6 +19,12 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 
 /** How often stated intervals hold the truth, by reported quantity, over nights whose truth was drawn from the priors. */
 final class Coverage {
+    /** Classes of a rank histogram. */
+    static final int RANKS = 10;
+
+    /** Of two normal numbers together, 95 % lie within this squared distance. @source chi-square of 2 degrees of freedom */
+    private static final double JOINTLY = 5.991;
+
     private static final double ORDERED_psi = 200;
     private static final double SHORT_ft = 200;
 
@@ -26,6 +34,17 @@ final class Coverage {
         int held;
         int below;
         double squares;
+        final int[] ranks = new int[RANKS];
+
+        /** Chi-square of the ranks against all being alike. */
+        double roughness() {
+            double alike = (double) stated / RANKS;
+            double sum = 0;
+            for (int rank : ranks) {
+                sum += (rank - alike) * (rank - alike) / alike;
+            }
+            return sum;
+        }
 
         double share() {
             return (double) held / stated;
@@ -35,7 +54,8 @@ final class Coverage {
         public String toString() {
             double rms = Math.sqrt(squares / stated);
             return Math.round(1000 * share()) / 10.0 + " % of " + stated + " (truth below " + below + ", above "
-                    + (stated - held - below) + ", rms " + Math.round(100 * rms) / 100.0 + ")";
+                    + (stated - held - below) + ", rms " + Math.round(100 * rms) / 100.0 + ", ranks "
+                    + Arrays.toString(ranks) + " chi-square " + Math.round(10 * roughness()) / 10.0 + ")";
         }
     }
 
@@ -45,6 +65,8 @@ final class Coverage {
     int senseless;
     int readings;
     int accused;
+    int together;
+    int within;
 
     /** Adds a night. */
     void add(Truth truth) {
@@ -70,6 +92,7 @@ final class Coverage {
                 .count();
         senseless += night.withheld().stream().anyMatch(w -> w.what().startsWith("every")) ? 1 : 0;
         losses(night, truth);
+        jointly(night, truth);
         pressures(night.belief(), truth);
     }
 
@@ -87,6 +110,20 @@ final class Coverage {
         state("nozzle factor", terms.nozzles().get("tip"), truth.factor);
         state("pump gauge offset", terms.gauges().get("gauge-a"), truth.pumpOffset * Constants.PSI_PA);
         state("tip gauge offset", terms.gauges().get("gauge-b"), truth.tipOffset * Constants.PSI_PA);
+    }
+
+    /** Hose and piping together, by the squared distance of the truth from both. */
+    private void jointly(Calibration night, Truth truth) {
+        Known<HoseLoss> hose = night.terms().hoses().get("attack-175");
+        Known<PointLoss> piping = night.terms().discharges().get("crosslay-1");
+        if (hose == null || piping == null) {
+            return;
+        }
+        double a = (HoseLoss.ofUs(truth.c).r() - hose.value().si()) / hose.standardErrorSi();
+        double b = (PointLoss.ofUs(truth.k).k() - piping.value().si()) / piping.standardErrorSi();
+        double rho = night.belief().correlation("attack-175", "crosslay-1");
+        together++;
+        within += (a * a - 2 * rho * a * b + b * b) / (1 - rho * rho) <= JOINTLY ? 1 : 0;
     }
 
     private void pressures(Belief belief, Truth truth) {
@@ -121,6 +158,7 @@ final class Coverage {
         }
         double off = (truth - known.value().si()) / known.standardErrorSi();
         count.stated++;
+        count.ranks[(int) Math.min(RANKS - 1, Math.floor(RANKS * (1 + Erf.erf(off / Math.sqrt(2))) / 2))]++;
         count.squares += off * off;
         if (Math.abs(off) <= QuantityShown.HALF_WIDTH) {
             count.held++;

@@ -45,6 +45,23 @@ enum Planted {
             return row.flow(row.flow() * (strong ? 0.3 : 0.8));
         }
     },
+    METER_STALLS_AT_LOW_FLOW(FindingKind.FLOW_METER, false) {
+        @Override
+        Row spoil(Row row, Truth truth, boolean strong) {
+            return row.flow(row.flow() * (strong ? 0.55 : 0.82));
+        }
+
+        @Override
+        int at(Truth truth) {
+            return least(truth);
+        }
+    },
+    WRONG_SETTING(FindingKind.NOZZLE, false) {
+        @Override
+        Row spoil(Row row, Truth truth, boolean strong) {
+            return throttled(row, truth, strong ? 0.6 : 0.8);
+        }
+    },
     PUMP_GAUGE_MISREAD(FindingKind.PUMP_GAUGE, false) {
         @Override
         Row spoil(Row row, Truth truth, boolean strong) {
@@ -62,6 +79,12 @@ enum Planted {
         Row spoil(Row row, Truth truth, boolean strong) {
             double sections = strong ? 1 : 0.5;
             return row.tip(row.tip() + sections * truth.c / 2 * square(row, truth));
+        }
+    },
+    SECTION_LESS(FindingKind.LENGTH, false) {
+        @Override
+        Row spoil(Row row, Truth truth, boolean strong) {
+            return row.pump(row.pump() - (strong ? 2 : 1) * truth.c / 2 * square(row, truth));
         }
     },
     SECTION_MORE(FindingKind.LENGTH, false) {
@@ -102,6 +125,20 @@ enum Planted {
     }
 
     abstract Row spoil(Row row, Truth truth, boolean strong);
+
+    /** The place of the reading that is spoilt. */
+    int at(Truth truth) {
+        return truth.rows.size() / 2;
+    }
+
+    private static int least(Truth truth) {
+        int least = 0;
+        for (int i = 1; i < truth.rows.size(); i++) {
+            boolean open = !truth.rows.get(i).shut();
+            least = open && truth.rows.get(i).tip() < truth.rows.get(least).tip() ? i : least;
+        }
+        return least;
+    }
 
     private static double square(Row row, Truth truth) {
         double hundred = truth.flow(row.tip() / truth.tapShare) / 100;

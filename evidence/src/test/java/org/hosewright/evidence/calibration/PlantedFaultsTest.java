@@ -27,12 +27,12 @@ class PlantedFaultsTest {
     @Test
     void plantedFaultsAreNamedOrLeftOpenHolds() {
         for (Planted planted : Planted.values()) {
-            for (Truth truth : nights(NIGHTS)) {
+            for (Truth truth : nights(FIRST_SEED, NIGHTS)) {
                 plant(planted, truth, false);
                 plant(planted, truth, true);
             }
         }
-        for (Truth truth : nights(CLEAN_NIGHTS)) {
+        for (Truth truth : nights(FIRST_SEED, CLEAN_NIGHTS)) {
             count(Calibration.of(truth.night()), Set.of());
         }
         confusion.forEach((planted, found) -> System.out.println(planted + " (" + planted.kind() + "): " + found));
@@ -42,9 +42,9 @@ class PlantedFaultsTest {
     }
 
     /** Nights with a meter, at least eight open readings on three lengths, and scatter as instruments usually have it. */
-    private static List<Truth> nights(int count) {
+    static List<Truth> nights(long first, int count) {
         List<Truth> nights = new ArrayList<>();
-        for (long seed = FIRST_SEED; nights.size() < count; seed++) {
+        for (long seed = first; nights.size() < count; seed++) {
             Truth truth = new Truth(seed);
             boolean usual = truth.pumpScatter < 1.5 && truth.tipScatter < 0.75 && truth.meterScatter < 0.02;
             if (usual && truth.metered && open(truth) >= 8 && truth.lengths.size() >= 3) {
@@ -59,7 +59,7 @@ class PlantedFaultsTest {
     }
 
     private void plant(Planted planted, Truth truth, boolean strong) {
-        int at = truth.rows.size() / 2;
+        int at = planted.at(truth);
         Set<Integer> spoilt = new TreeSet<>();
         Row[] rows = planted.rows(truth, at, strong, spoilt);
         Calibration night = Calibration.of(truth.gear().rows(rows).night());

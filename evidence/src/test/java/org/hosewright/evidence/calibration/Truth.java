@@ -41,23 +41,43 @@ final class Truth {
     final List<Double> lengths = new ArrayList<>();
     final List<Row> rows = new ArrayList<>();
 
+    private final boolean fine;
+
     Truth(long seed) {
+        this(seed, false);
+    }
+
+    /** A night with a calibrated meter, a test gauge at the tip, and three static readings: it tells instruments and tip too. */
+    static Truth wellEquipped(long seed) {
+        return new Truth(seed, true);
+    }
+
+    private Truth(long seed, boolean fine) {
+        this.fine = fine;
         random = new Random(mixed(seed));
         c = BOOK_C * Math.exp(Priors.BOOK_HOSE * random.nextGaussian());
         k = Math.abs(random.nextGaussian()) * Priors.PIPING / Constants.US_POINT_LOSS;
         fog = random.nextInt(4) == 0;
         gauged = !fog && random.nextBoolean();
-        metered = random.nextInt(4) > 0;
+        metered = random.nextInt(4) > 0 || fine;
         double spread = fog ? Priors.FOG : gauged ? Priors.GAUGED_BORE : Priors.UNGAUGED_BORE;
         factor = (fog ? Priors.FOG_CENTRE : 1) * Math.exp(spread * random.nextGaussian());
-        meter = Math.exp(0.05 * random.nextGaussian());
+        meter = Math.exp(meterShare() * random.nextGaussian());
         pumpOffset = 2 * random.nextGaussian();
-        tipOffset = random.nextGaussian();
+        tipOffset = 200 * tipShare() * random.nextGaussian();
         pumpScatter = multiple() * (0.25 * 2 + 0.5);
-        tipScatter = multiple() * (0.25 * 1 + 0.25);
-        meterScatter = multiple() * 0.25 * 0.05;
+        tipScatter = multiple() * (0.25 * 200 * tipShare() + 0.25);
+        meterScatter = multiple() * 0.25 * meterShare();
         tapShare = !fog && random.nextInt(4) == 0 ? 1 - Math.pow(BORE / 1.5, 4) : 1;
         fly();
+    }
+
+    private double meterShare() {
+        return fine ? 0.01 : 0.05;
+    }
+
+    private double tipShare() {
+        return fine ? 0.0025 : 0.005;
     }
 
     /** Seeds that follow each other would give draws that resemble each other. @source S. Vigna, splitmix64, 2015 */
@@ -98,8 +118,9 @@ final class Truth {
                 }
             }
         }
-        if (random.nextInt(3) == 0) {
-            double pressure = 120;
+        int statics = fine ? 3 : random.nextInt(3) == 0 ? 1 : 0;
+        for (int i = 0; i < statics; i++) {
+            double pressure = 120 + 40 * i;
             rows.add(row(
                             String.valueOf(++id),
                             "attack-175",
@@ -165,8 +186,8 @@ final class Truth {
                 .discharge("crosslay-1")
                 .nozzle("tip", tip, gauged)
                 .gauge("gauge-a", 400, 0.005, new Tap.BeforePiping())
-                .gauge("gauge-b", 200, 0.005, tap)
-                .meter("meter-1", 0.05);
+                .gauge("gauge-b", 200, tipShare(), tap)
+                .meter("meter-1", meterShare());
     }
 
     Night night() {

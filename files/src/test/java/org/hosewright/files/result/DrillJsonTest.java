@@ -96,6 +96,21 @@ class DrillJsonTest {
         assertNoNull(json, "");
     }
 
+    /** The pump gauge at the outlet does not see the piping: what the line needs there is said where no pump pressure can be. */
+    @Test
+    void aLineWithoutAFigureIsSaidHolds() throws Exception {
+        KitDocument kit =
+                Examples.kit("drill-night.kit.yaml").withEntry(List.of("instruments", "gauge-a", "tap"), "discharge");
+        List<Reading> readings = ReadingParser.parse(Examples.readings(NIGHT), kit.kit(), NIGHT);
+        DrillReport report = DrillAnalysis.of("drill-night", Optional.empty(), kit.kit(), readings, Map.of());
+        assertThat(report.needed()).isEmpty();
+        assertThat(report.calibration().withheld())
+                .filteredOn(line -> line.what().startsWith("needed pump pressure of attack-175 from crosslay-1"))
+                .singleElement()
+                .satisfies(
+                        line -> assertThat(line.why()).contains("at the outlet, level, it needs", " psi", "at 750 ft"));
+    }
+
     @Test
     void metricKitIsWrittenInItsUnitsHolds() throws Exception {
         KitDocument kit = Examples.kit("drill-night.kit.yaml").withEntry(List.of("units"), "si");

@@ -34,15 +34,17 @@ public final class DrillAnalysis {
         Calibration calibration = Calibration.of(night);
         List<TestedLine> lines = TestedLines.of(night, calibration);
         Deliveries deliveries = new Deliveries(kit, calibration);
+        List<NeededRow> needed = deliveries.needed(lines);
+        List<RuleRow> rule = deliveries.rule(lines);
         DrillReport report = new DrillReport(
                 name,
                 date,
                 kit,
                 night,
-                calibration,
+                new Undelivered(kit, calibration).said(lines, needed, rule),
                 lines,
-                deliveries.needed(lines),
-                deliveries.rule(lines),
+                needed,
+                rule,
                 deliveries.book(lines),
                 List.of(),
                 cautions(calibration),
