@@ -11,6 +11,7 @@ import org.hosewright.evidence.fit.DenseLibrary;
 import org.hosewright.evidence.fit.LevenbergMarquardt;
 import org.hosewright.evidence.fit.Minimum;
 import org.hosewright.evidence.instrument.Tap;
+import org.hosewright.evidence.joint.Fit;
 import org.hosewright.evidence.joint.Joint;
 import org.hosewright.evidence.joint.Survey;
 import org.hosewright.hydraulics.equipment.Stretch;
@@ -57,7 +58,7 @@ class SpeedTest {
         assertThat(joint.unknowns().size()).isEqualTo(12);
         long ours = Long.MAX_VALUE;
         long theirs = Long.MAX_VALUE;
-        Minimum minimum = null;
+        Minimum minimum = Fit.minimise(joint, joint.start());
         double[] point = new double[0];
         for (int round = 0; round < ROUNDS; round++) {
             long begun = System.nanoTime();
