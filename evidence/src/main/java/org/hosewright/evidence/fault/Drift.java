@@ -61,7 +61,7 @@ public record Drift(Channel channel, String instrument, double change, int last,
 
     private Drift beside(List<Drift> all) {
         List<Channel> near = all.stream()
-                .filter(other -> other != this && other.favour > favour - NEAR)
+                .filter(other -> other.channel != channel && other.favour > favour - NEAR)
                 .map(Drift::channel)
                 .toList();
         return new Drift(channel, instrument, change, last, favour, near);
