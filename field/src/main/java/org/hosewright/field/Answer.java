@@ -7,14 +7,12 @@ import org.hosewright.field.json.JsonWriter;
 import org.hosewright.field.json.Place;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.error.NotConverged;
-import org.hosewright.hydraulics.lay.Lay;
 import org.hosewright.hydraulics.line.Ask;
-import org.hosewright.hydraulics.line.Line;
 
-/** One question answered: a line or a lay as JSON, and the state it takes, in SI.
+/** One question answered: a line, a lay or a network as JSON, and the state it takes, in SI.
  *
  * <p>A question names {@code line} or {@code lay}, and {@code at}: the tip's pressure, its flow, or the pump's pressure.
- * Quantities are texts as in the company's files. An error is an answer too: {@code error} with its parts.
+ * Quantities are texts as in the company's files. A {@code network} is in SI numbers and asks for its own balance. An error is an answer too: {@code error} with its parts.
  */
 public final class Answer {
     private Answer() {}
@@ -34,17 +32,20 @@ public final class Answer {
     }
 
     private static Map<String, Object> answer(Place question) {
-        Ask ask = AskReader.ask(question.get("at"));
-        Map<String, Object> answer;
-        if (question.find("lay").isPresent()) {
-            Lay lay = LayReader.lay(question.get("lay"));
-            answer = States.of(lay, ask);
-        } else {
-            Line line = LineReader.line(question.get("line"));
-            answer = States.of(line, ask);
-        }
+        Map<String, Object> answer = solved(question);
         question.requireAllRead();
         return answer;
+    }
+
+    private static Map<String, Object> solved(Place question) {
+        if (question.find("network").isPresent()) {
+            return States.of(NetworkReader.network(question.get("network")));
+        }
+        Ask ask = AskReader.ask(question.get("at"));
+        if (question.find("lay").isPresent()) {
+            return States.of(LayReader.lay(question.get("lay")), ask);
+        }
+        return States.of(LineReader.line(question.get("line")), ask);
     }
 
     private static Map<String, Object> said(InvalidInput wrong) {

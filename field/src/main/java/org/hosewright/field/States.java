@@ -12,6 +12,9 @@ import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
 import org.hosewright.hydraulics.line.LineState;
 import org.hosewright.hydraulics.line.LossErrors;
+import org.hosewright.hydraulics.network.Network;
+import org.hosewright.hydraulics.network.NetworkSolver;
+import org.hosewright.hydraulics.network.NetworkState;
 
 /** Solved states as members of an answer, in SI, the unit in each name. */
 final class States {
@@ -40,6 +43,29 @@ final class States {
         }
         answer.put("gates", gates);
         return answer;
+    }
+
+    static Map<String, Object> of(Network network) {
+        NetworkState state = NetworkSolver.solve(network);
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put(
+                "nodes",
+                network.listNodes().stream()
+                        .map(node -> named(node, "head_Pa", state.head_Pa(node)))
+                        .toList());
+        answer.put(
+                "links",
+                network.listLinks().stream()
+                        .map(link -> named(link, "flow_m3s", state.flow_m3s(link)))
+                        .toList());
+        return answer;
+    }
+
+    private static Map<String, Object> named(String id, String what, double value) {
+        Map<String, Object> members = new LinkedHashMap<>();
+        members.put("id", id);
+        members.put(what, value);
+        return members;
     }
 
     private static Map<String, Object> tip(LayState.AtTip tip) {

@@ -30,9 +30,18 @@ class BrowserCopyTest {
     void linesAndLaysInTheBrowserAgree() throws Exception {
         List<String> questions = new ArrayList<>(new Questions(SEED).list(COUNT));
         questions.add(LINE);
-        double worst = 0;
+        agree(questions);
+    }
+
+    @Test
+    void networksInTheBrowserAgree() throws Exception {
+        agree(new NetworkQuestions(SEED).list(COUNT));
+    }
+
+    private void agree(List<String> questions) throws Exception {
         List<String> theirs = Node.answers(questions, folder);
         assertThat(theirs).hasSameSizeAs(questions);
+        double worst = 0;
         int refused = 0;
         for (int i = 0; i < questions.size(); i++) {
             String ours = Answer.to(questions.get(i));

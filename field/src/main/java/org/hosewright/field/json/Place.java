@@ -1,6 +1,7 @@
 package org.hosewright.field.json;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,7 @@ public final class Place {
     private final Object value;
     private final String where;
     private final Set<String> read = new LinkedHashSet<>();
-    private final List<Place> inner = new ArrayList<>();
+    private final Map<String, Place> inner = new LinkedHashMap<>();
 
     private Place(Object value, String where) {
         this.value = value;
@@ -118,14 +119,12 @@ public final class Place {
                 }
             }
         }
-        inner.forEach(Place::requireAllRead);
+        inner.values().forEach(Place::requireAllRead);
     }
 
     private Place within(Object member, String step) {
         String path = where + step;
-        Place place = new Place(member, path.startsWith(".") ? path.substring(1) : path);
-        inner.add(place);
-        return place;
+        return inner.computeIfAbsent(step, any -> new Place(member, path.startsWith(".") ? path.substring(1) : path));
     }
 
     private Map<?, ?> members() {
