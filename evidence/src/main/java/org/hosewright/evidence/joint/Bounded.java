@@ -1,6 +1,7 @@
 package org.hosewright.evidence.joint;
 
 import java.util.List;
+import org.hosewright.evidence.probability.Normal;
 
 /** A belief cut off where an unknown would fall below 0, kept by its mean and covariance.
  *

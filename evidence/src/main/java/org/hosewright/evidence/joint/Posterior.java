@@ -5,6 +5,7 @@ import java.util.List;
 import org.hosewright.evidence.fit.LevenbergMarquardt;
 import org.hosewright.evidence.fit.Minimum;
 import org.hosewright.evidence.fit.Point;
+import org.hosewright.evidence.probability.Normal;
 
 /** What a night lets one believe of its unknowns, with the scatter itself not known for sure.
  *

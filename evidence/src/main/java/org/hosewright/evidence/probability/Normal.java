@@ -1,19 +1,19 @@
-package org.hosewright.evidence.joint;
+package org.hosewright.evidence.probability;
 
 /** The normal distribution where it is needed: its density over its cumulative, without running out of digits. */
-final class Normal {
+public final class Normal {
     private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
     private static final double FAR = -5;
     private static final int TERMS = 200;
 
     private Normal() {}
 
-    static double density(double x) {
+    public static double density(double x) {
         return Math.exp(-x * x / 2) / ROOT_TWO_PI;
     }
 
     /** Density over cumulative (inverse Mills ratio of -x), positive everywhere. */
-    static double hazard(double x) {
+    public static double hazard(double x) {
         if (x < FAR) {
             // Continued fraction of the Mills ratio, Abramowitz and Stegun 26.2.14.
             double fraction = -x;
@@ -26,7 +26,7 @@ final class Normal {
     }
 
     /** Cumulative probability by its series, Abramowitz and Stegun 26.2.11; good from -5 upward. */
-    static double cumulative(double x) {
+    public static double cumulative(double x) {
         if (x > 8) {
             return 1;
         }
