@@ -66,28 +66,26 @@ record Welch(double difference, Part first, Part second, double known) {
 
     /** Probability that the true difference lies above a value, every difference beforehand alike (Behrens and Fisher). */
     double above(double value) {
-        double one = Math.sqrt(first.variance);
-        double other = Math.sqrt(second.variance + known);
-        if (one == 0 && other == 0) {
-            return difference > value ? 1 : 0;
+        Part narrow = first.variance < second.variance ? first : second;
+        Part wide = first.variance < second.variance ? second : first;
+        double over = difference - value;
+        if (wide.variance + known == 0) {
+            return over > 0 ? 1 : 0;
         }
-        if (other == 0 || one > other) {
-            return new Welch(difference, second, first, known).above(value, other, one);
-        }
-        return above(value, one, other);
+        return above(over, narrow, new Part(wide.variance + known, wide.freedom));
     }
 
-    /** Integrates over the first part, by the arc tangent of its t. */
-    private double above(double value, double one, double other) {
-        Student first = new Student(this.first.freedom);
-        Student second = new Student(this.second.freedom);
+    /** Integrates over the narrower part, by the arc tangent of its t. */
+    private static double above(double over, Part narrow, Part wide) {
+        Student inner = new Student(narrow.freedom);
+        Student outer = new Student(wide.freedom);
         double sum = 0;
         double weight = 0;
         for (int i = 1; i < POINTS; i++) {
             double t = Math.tan(Math.PI * (i / (double) POINTS - 0.5));
-            double density = first.density(t) * (1 + t * t);
+            double density = inner.density(t) * (1 + t * t);
             weight += density;
-            sum += density * second.cumulative((difference - value - one * t) / other);
+            sum += density * outer.cumulative((over - Math.sqrt(narrow.variance) * t) / Math.sqrt(wide.variance));
         }
         return sum / weight;
     }

@@ -19,9 +19,10 @@ class SampleSizeTest {
     /** Standard error of a simulated power over 2000 trials is 0.9 %; three of them. */
     private static final double LUCK = 0.027;
 
-    /** Groups of equal scatter, two-sided 5 %, power 0.80: n of each group by d.
-     *
-     * @source J. Cohen, Statistical Power Analysis for the Behavioral Sciences, 2nd edition, 1988, table 2.4.1 (d = 0.50 and 0.80 also in A power primer, Psychological Bulletin 112, 1992, table 2); d = 0.20 and 1.00 from memory
+    /*
+     * Groups of equal scatter, two-sided 5 %, power 0.80: n of each group by d.
+     * Source: J. Cohen, Statistical Power Analysis for the Behavioral Sciences, 2nd edition, 1988, table 2.4.1;
+     * d = 0.50 and 0.80 also in A power primer, Psychological Bulletin 112, 1992, table 2. All from memory.
      */
     @Test
     void cohensGroupsMatchPublished() {

@@ -12,7 +12,7 @@ final class Trials {
 
     private Trials() {}
 
-    /** 300 ft of hose in the trial, 600 ft the longest stretch, 10 psi there matter. @param step_psi step of the gauges */
+    /** 300 ft of hose in the trial, 600 ft the longest stretch, 10 psi there matter. The gauges read in steps of so many psi. */
     static Stake stake(double step_psi) {
         return new Stake(Measure.LOSS, Length.ofFeet(300), Length.ofFeet(600), Stake.MATTERS_PSI * PSI, step_psi * PSI);
     }
