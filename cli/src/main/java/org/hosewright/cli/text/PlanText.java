@@ -19,13 +19,7 @@ public final class PlanText {
                 + report.asked().date() + ": " + plan.points().size() + " readings, " + plan.layings() + " lays, "
                 + shown.text(plan.time()) + ", " + shown.text(plan.water()) + " of water");
         text.table("The readings, in this order", points(report, shown));
-        var foreseen = new Columns("what", "known afterwards, ± 95 %", "to the step that one orders in");
-        plan.foreseen()
-                .forEach(seen -> foreseen.add(
-                        seen.what(),
-                        seen.known().map(shown::withBand).orElse("cannot be told"),
-                        seen.answered() ? "yes" : "no"));
-        text.table("What it should tell", foreseen);
+        text.table("What it should tell", foreseen(plan, shown));
         text.list(
                 "What it cannot tell",
                 plan.withheld().stream()
@@ -39,6 +33,16 @@ public final class PlanText {
         text.list("Keep in mind", report.cautions());
         text.list("Assumed", report.assumed());
         return text.lines();
+    }
+
+    private static Columns foreseen(Plan plan, QuantityShown shown) {
+        var foreseen = new Columns("what", "known afterwards, ± 95 %", "to the step that one orders in");
+        plan.foreseen()
+                .forEach(seen -> foreseen.add(
+                        seen.what(),
+                        seen.known().map(shown::withBand).orElse("cannot be told"),
+                        seen.answered() ? "yes" : "no"));
+        return foreseen;
     }
 
     private static Columns points(PlanReport report, QuantityShown shown) {
