@@ -1,6 +1,7 @@
 package org.hosewright.cli.text;
 
 import java.util.List;
+import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.lay.LayState.Gate;
 import org.hosewright.hydraulics.limit.Limit;
@@ -26,6 +27,7 @@ public final class LayText {
         report.table("At the discharges", gates(lay, shown));
         report.table("Limits, the most used first", limits(lay.limits(), shown));
         lay.workings().forEach(working -> report.table(working.title(), steps(working)));
+        report.table("By the trade's methods", methods(lay, shown));
         report.list("Keep in mind", lay.cautions());
         report.list("Assumed", lay.assumed());
         return report.lines();
@@ -58,6 +60,15 @@ public final class LayText {
             gates.add(gate.discharge(), shown.text(gate.down()));
         }
         return gates;
+    }
+
+    /** The methods that are good for the lay; the others are in the result file with their reasons. */
+    private static Columns methods(LayReport lay, QuantityShown shown) {
+        var table = new Columns("to", "method", "pump");
+        for (FieldMethods one : lay.methods()) {
+            one.pump().ifPresent(pump -> table.add(one.tip(), one.method().word(), shown.text(pump)));
+        }
+        return table;
     }
 
     private static Columns steps(Working working) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.lay.LayState.Gate;
 import org.hosewright.hydraulics.lay.SecondLine;
@@ -50,6 +51,7 @@ final class LayFields {
                 .putAll("foam", pieces.foam())
                 .putAll("bursts", pieces.bursts())
                 .putAll("workings", DrillFields.workings(report.workings()))
+                .putAll("methods", report.methods().stream().map(this::method).toList())
                 .put("cautions", cautions())
                 .put("assumed", report.assumed())
                 .map();
@@ -96,6 +98,15 @@ final class LayFields {
         Optional.ofNullable(report.state().parts().flows().get(gate.discharge()))
                 .ifPresent(flow -> fields.put("flow", flow));
         return fields.map();
+    }
+
+    private Map<String, Object> method(FieldMethods one) {
+        Fields fields = new Fields(units)
+                .put("tip", one.tip())
+                .put("method", one.method().word());
+        one.pump().ifPresent(pump -> fields.put("pump", pump));
+        one.off().ifPresent(off -> fields.put("off", off));
+        return fields.putText("refused", one.refused()).map();
     }
 
     private Map<String, Object> limit(Limit limit) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.hydraulics.lay.LaySpread;
 import org.hosewright.hydraulics.lay.LayState;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.line.Ask;
@@ -17,32 +18,26 @@ import org.hosewright.ledger.line.KitErrors;
 
 /** How well a lay's figures are known from the errors of the kit's losses. */
 final class LayErrors {
-    private static final String NOT_CARRIED =
-            "The errors of the losses are not carried through a lay of several tips or pieces: its figures bear none.";
-
     private final Laid laid;
-    private final LayState state;
     private final LossErrors errors;
     private final Optional<AtTip> only;
+    private final LaySpread spread;
 
     LayErrors(Kit kit, Laid laid, LayState state) {
         this.laid = laid;
-        this.state = state;
         this.errors = KitErrors.of(kit);
+        this.spread = LaySpread.of(laid.lay(), laid.ask(), errors);
         this.only = laid.findOnlyTip(state);
     }
 
     Known<Pressure> pump() {
         return only.map(tip -> LineSolver.neededPump(tip.path(), errors, laid.ask()))
-                .orElse(Known.of(state.pump()));
+                .orElse(spread.pump());
     }
 
     /** The flow of each open tip by its name. */
     Map<String, Known<Flow>> flows() {
-        Map<String, Known<Flow>> flows = new LinkedHashMap<>();
-        state.open()
-                .forEach(
-                        tip -> flows.put(tip.outlet().id(), Known.of(tip.state().flow())));
+        Map<String, Known<Flow>> flows = new LinkedHashMap<>(spread.flows());
         if (laid.ask() instanceof Ask.AtPump given) {
             only.ifPresent(
                     tip -> flows.put(tip.outlet().id(), LineSolver.delivered(tip.path(), errors, given.pressure())));
@@ -52,12 +47,6 @@ final class LayErrors {
 
     /** What is taken for granted about the errors, as sentences. */
     List<String> assumed() {
-        if (only.isPresent()) {
-            return errors.listAssumed(only.get().path());
-        }
-        boolean stated = state.tips().stream()
-                .flatMap(tip -> tip.path().runs().stream())
-                .anyMatch(run -> run.hose().loss().standardError().isPresent());
-        return stated ? List.of(NOT_CARRIED) : List.of();
+        return only.map(tip -> errors.listAssumed(tip.path())).orElse(spread.assumed());
     }
 }

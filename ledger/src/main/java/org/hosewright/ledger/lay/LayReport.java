@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.Intake;
 import org.hosewright.hydraulics.lay.LayCautions;
 import org.hosewright.hydraulics.lay.LayLimits;
@@ -35,6 +36,7 @@ import org.hosewright.ledger.kit.Kit;
  * @param intake pressure that the supply leaves at the pump, where the supply is stated
  * @param limits every limit, the most used first
  * @param workings hand calculation of the answer
+ * @param methods the same by the trade's field methods, each good for it or refused with the reason
  * @param cautions what people must keep in mind, {@code secondSays} not among them
  * @param assumed each default that the result rests on
  */
@@ -50,6 +52,7 @@ public record LayReport(
         Optional<Pressure> intake,
         List<Limit> limits,
         List<Working> workings,
+        List<FieldMethods> methods,
         List<String> cautions,
         List<String> assumed) {
     public LayReport {
@@ -59,6 +62,7 @@ public record LayReport(
         secondSays = List.copyOf(secondSays);
         limits = List.copyOf(limits);
         workings = List.copyOf(workings);
+        methods = List.copyOf(methods);
         cautions = List.copyOf(cautions);
         assumed = List.copyOf(assumed);
     }
@@ -85,6 +89,7 @@ public record LayReport(
                 state.intake().map(Intake::pressure),
                 LayLimits.of(state, bounds),
                 LayWorkings.list(kit, laid, state),
+                FieldMethods.listOf(state),
                 cautions(kit, laid, state, bounds),
                 assumed(laid, errors));
     }

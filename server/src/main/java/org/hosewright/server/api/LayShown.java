@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.files.result.ResultJson;
+import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.profile.Sheet;
@@ -45,6 +46,8 @@ final class LayShown {
         ArrayNode limits = json.putArray("limits");
         report.limits().forEach(limit -> limits.add(limit(limit)));
         json.set("workings", DrillShown.workings(report.workings()));
+        ArrayNode methods = json.putArray("methods");
+        report.methods().forEach(one -> methods.add(method(one)));
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);
         ObjectNode paths = json.putObject("paths");
@@ -76,6 +79,13 @@ final class LayShown {
         json.put("at", shown.text(limit.at())).put("limit", shown.text(limit.limit()));
         json.put("used", Math.round(100 * limit.used())).put("broken", limit.broken());
         return json.put("rule", limit.rule());
+    }
+
+    private ObjectNode method(FieldMethods one) {
+        ObjectNode json =
+                Answer.object().put("tip", one.tip()).put("method", one.method().word());
+        one.pump().ifPresent(pump -> json.put("pump", shown.text(pump)));
+        return json.put("refused", one.refused());
     }
 
     private String breaks(Limit limit) {

@@ -40,3 +40,11 @@ export function cautions(shown) {
   return html`${shown.cautions.length ? html`<section><h2>Keep in mind</h2>${shown.cautions.map((/** @type {string} */ line) => html`<p class="caution">${set(line)}</p>`)}</section>` : nothing}
     ${shown.assumed.length ? html`<section><h2>What this assumes</h2><ul class="plain">${shown.assumed.map((/** @type {string} */ line) => html`<li>${set(line)}</li>`)}</ul></section>` : nothing}`;
 }
+
+/** The same by the trade's field methods. @param {any} shown */
+export function methods(shown) {
+  return html`<details class="working"><summary>the same by the trade's methods</summary>
+    <div class="wide" tabindex="0" role="region" aria-label="Field methods"><table><thead><tr><th scope="col" class="words">method</th><th scope="col" class="words">to</th><th scope="col">pump</th></tr></thead>
+    <tbody>${shown.methods.map((/** @type {any} */ one) => html`<tr><th scope="row" class="words">${one.method}${one.refused ? html`<span class="rule">${set(one.refused)}</span>` : nothing}</th>
+      <td class="words">${one.tip}</td><td>${one.pump ?? 'not good here'}</td></tr>`)}</tbody></table></div></details>`;
+}

@@ -7,7 +7,7 @@ import { done } from '../shared/notes.js';
 import { pick } from '../shared/file.js';
 import { set } from '../shared/text.js';
 import { working } from '../shared/working.js';
-import { cautions, figures, limits, tips, warnings } from './answer.js';
+import { cautions, figures, limits, methods, tips, warnings } from './answer.js';
 import { diagram } from './diagram.js';
 import { choice, sized, text } from './fields.js';
 import { outline } from './outline.js';
@@ -155,7 +155,7 @@ class LayPage extends Part {
     const shown = this.shown;
     return html`${limits(shown)}${cautions(shown)}
       ${shown.profile ? html`<section><h2>The line to ${shown.profile.tip}</h2>${stroke(shown.profile.drawing, shown.profile.says)}</section>` : nothing}
-      ${working(shown.workings)}`;
+      ${working(shown.workings)}${methods(shown)}`;
   }
 
   file() {
