@@ -45,7 +45,7 @@ if (only !== '--cases') {
 function grow() {
   console.log('Growth: nodes, CPU microseconds a whole solve, memory it takes [MB]');
   for (const [size, count] of [[10, 50000], [100, 5000], [1000, 250], [10000, 10], [100000, 2]]) {
-    const file = caseFile(String(size));
+    const file = caseFile(String(size), 'shape');
     console.log(`${size}: ${round(measure('solve', file, count))}, ${round(measure('memory', file, 1))}`);
   }
 }
@@ -54,9 +54,9 @@ function scenarios() {
   console.log(`A million scenarios of the second case: ${round(measure('solve', caseFile('engine'), 1e6))} CPU seconds`);
 }
 
-function caseFile(name) {
+function caseFile(name, what = 'case') {
   const file = join(cases, `${name}.txt`);
-  writeFileSync(file, execFileSync('node', [join(here, 'measure.mjs'), 'case', name], {maxBuffer: 1e9}));
+  writeFileSync(file, execFileSync('node', [join(here, 'measure.mjs'), what, name], {maxBuffer: 1e9}));
   return file;
 }
 

@@ -6,6 +6,7 @@ import {ACCURACY, solve, withOpen} from './reference.mjs';
 
 /*
  * node measure.mjs case NAME                 the network and the reference's answer, as text
+ * node measure.mjs shape NAME                the network alone, every answer 0
  * node measure.mjs batch|whole NAME COUNT    CPU microseconds a solve
  *
  * batch: the network stays open; each solve changes a head and a loss, starts from cold flows, and reads a flow and a head.
@@ -21,7 +22,14 @@ const first = network.links.findIndex(({kind}) => kind === 'hose');
 let source;
 let hose;
 if (what === 'case') process.stdout.write(textOf(network, solve(network)));
+else if (what === 'shape') process.stdout.write(textOf(network, unsolved()));
 else console.log(measure(Number(count)));
+
+function unsolved() {
+  const flows = network.links.map(() => 0);
+  const heads = network.nodes.map(() => 0);
+  return {heads, outflows: heads, flows};
+}
 
 function measure(solves) {
   return withOpen(inpOf(network, ACCURACY, []), (project) => {
