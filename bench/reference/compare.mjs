@@ -9,6 +9,7 @@ const target = join(here, '..', 'speed', 'target');
 const cases = join(target, 'cases');
 const [java, only] = process.argv.slice(2);
 const PAIRS = 7;
+const LONGEST_ms = 300000;
 
 /*
  * name, how ours is asked, solves of ours, how the reference is asked, solves of the reference, floor.
@@ -46,7 +47,11 @@ function grow() {
   console.log('Growth: nodes, CPU microseconds a whole solve, memory it takes [MB]');
   for (const [size, count] of [[10, 50000], [100, 5000], [1000, 250], [10000, 10], [100000, 2]]) {
     const file = caseFile(String(size), 'shape');
-    console.log(`${size}: ${round(measure('solve', file, count))}, ${round(measure('memory', file, 1))}`);
+    try {
+      console.log(`${size}: ${round(measure('solve', file, count))}, ${round(measure('memory', file, 1))}`);
+    } catch (ended) {
+      console.log(`${size}: no answer (${ended.code ?? ended.status}; at most ${LONGEST_ms / 1000} s)`);
+    }
   }
 }
 
@@ -63,7 +68,7 @@ function caseFile(name, what = 'case') {
 function measure(what, file, count = 0) {
   const classes = `${join(target, 'classes')}:${join(target, 'lib', '*')}`;
   const options = ['-XX:+UseSerialGC', '-Xmx4g', '-cp', classes, 'org.hosewright.bench.Measure'];
-  return Number(execFileSync(java, [...options, what, file, String(count)], {encoding: 'utf8'}));
+  return Number(execFileSync(java, [...options, what, file, String(count)], {encoding: 'utf8', timeout: LONGEST_ms}));
 }
 
 function reference(what, name, count) {
