@@ -25,7 +25,7 @@ class SampleSizeTest {
      * d = 0.50 and 0.80 also in A power primer, Psychological Bulletin 112, 1992, table 2. All from memory.
      */
     @Test
-    void cohensGroupsMatchPublished() {
+    void cohensGroupSizeMatchesPublished() {
         assertThat(alike(0.2)).isCloseTo(393, within(1));
         assertThat(alike(0.5)).isEqualTo(64);
         assertThat(alike(0.8)).isEqualTo(26);

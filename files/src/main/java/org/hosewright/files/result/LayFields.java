@@ -25,12 +25,11 @@ final class LayFields {
     }
 
     Map<String, Object> map() {
-        PieceFields pieces = new PieceFields(report.state(), units);
         List<String> shut = report.state().tips().stream()
                 .filter(tip -> tip.outlet().shut())
                 .map(tip -> tip.outlet().id())
                 .toList();
-        return new Fields(units)
+        Fields fields = new Fields(units)
                 .put("units", units.word())
                 .put("outside", report.outside())
                 .putAll(
@@ -44,17 +43,22 @@ final class LayFields {
                                 .toList())
                 .put("shut", shut)
                 .putAll("gates", report.state().gates().stream().map(this::gate).toList())
-                .putAll("limits", report.limits().stream().map(this::limit).toList())
-                .putAll("pumps", pieces.pumps())
-                .putAll("pieces", pieces.pieces())
-                .putAll("reducers", pieces.reducers())
-                .putAll("foam", pieces.foam())
-                .putAll("bursts", pieces.bursts())
+                .putAll("limits", report.limits().stream().map(this::limit).toList());
+        return putPieces(fields)
                 .putAll("workings", DrillFields.workings(report.workings()))
                 .putAll("methods", report.methods().stream().map(this::method).toList())
                 .put("cautions", cautions())
                 .put("assumed", report.assumed())
                 .map();
+    }
+
+    private Fields putPieces(Fields fields) {
+        PieceFields pieces = new PieceFields(report.state(), units);
+        return fields.putAll("pumps", pieces.pumps())
+                .putAll("pieces", pieces.pieces())
+                .putAll("reducers", pieces.reducers())
+                .putAll("foam", pieces.foam())
+                .putAll("bursts", pieces.bursts());
     }
 
     private Map<String, Object> pump() {

@@ -27,7 +27,6 @@ record Kept(List<Integer> index, List<Double> seconds, List<String> remarks) {
     static Kept of(Track track) {
         List<Integer> index = new ArrayList<>();
         List<Double> seconds = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
         Instant start = time(track, 0);
         double last_s = Double.NEGATIVE_INFINITY;
         int aside = 0;
@@ -47,6 +46,11 @@ record Kept(List<Integer> index, List<Double> seconds, List<String> remarks) {
             index.add(i);
             seconds.add(at_s);
         }
+        return new Kept(List.copyOf(index), List.copyOf(seconds), remarks(aside, gaps));
+    }
+
+    private static List<String> remarks(int aside, int gaps) {
+        List<String> remarks = new ArrayList<>();
         say(remarks, aside, "set aside: the time does not run forward there.", "position is", "positions are");
         say(
                 remarks,
@@ -54,7 +58,7 @@ record Kept(List<Integer> index, List<Double> seconds, List<String> remarks) {
                 "longer than 15 s without a position; the way through is not known well.",
                 "stretch is",
                 "stretches are");
-        return new Kept(List.copyOf(index), List.copyOf(seconds), List.copyOf(remarks));
+        return List.copyOf(remarks);
     }
 
     private static Instant time(Track track, int i) {

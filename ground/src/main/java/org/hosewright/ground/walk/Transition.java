@@ -27,12 +27,25 @@ record Transition(double c, double a, double e, double q00, double q01, double q
 
     /** The smoother's gain G = P F^T (P')^-1, row by row. */
     void gain(Sym3 p, Sym3 inverse, double[] gain) {
-        row(p.p00 + c * p.p01, a * p.p01, e * p.p02, inverse, gain, 0);
-        row(p.p01 + c * p.p11, a * p.p11, e * p.p12, inverse, gain, 3);
-        row(p.p02 + c * p.p12, a * p.p12, e * p.p22, inverse, gain, 6);
+        gain[0] = p.p00 + c * p.p01;
+        gain[1] = a * p.p01;
+        gain[2] = e * p.p02;
+        gain[3] = p.p01 + c * p.p11;
+        gain[4] = a * p.p11;
+        gain[5] = e * p.p12;
+        gain[6] = p.p02 + c * p.p12;
+        gain[7] = a * p.p12;
+        gain[8] = e * p.p22;
+        for (int at = 0; at < gain.length; at += 3) {
+            times(inverse, gain, at);
+        }
     }
 
-    private static void row(double x, double y, double z, Sym3 m, double[] into, int at) {
+    /** A row of three times a matrix, in place. */
+    private static void times(Sym3 m, double[] into, int at) {
+        double x = into[at];
+        double y = into[at + 1];
+        double z = into[at + 2];
         into[at] = x * m.p00 + y * m.p01 + z * m.p02;
         into[at + 1] = x * m.p01 + y * m.p11 + z * m.p12;
         into[at + 2] = x * m.p02 + y * m.p12 + z * m.p22;

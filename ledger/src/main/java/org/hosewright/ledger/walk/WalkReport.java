@@ -71,12 +71,7 @@ public record WalkReport(
      * @throws InvalidInput a package that the kit does not have
      */
     public static WalkReport of(Walk walk, Kit kit, String id, Optional<LocalDate> today) {
-        HosePackage named = Optional.ofNullable(kit.packages().get(id))
-                .orElseThrow(() -> new InvalidInput(
-                        "package",
-                        id,
-                        "one of " + String.join(", ", kit.packages().keySet()),
-                        ""));
+        HosePackage named = named(kit, id);
         Laying laying = new Laying(walk, kit, named, today);
         List<SectionThere> sections = walk.sections().stream().map(laying::at).toList();
         Safe safe = Safe.of(sections, kit.reserve(), walk.section());
@@ -100,6 +95,15 @@ public record WalkReport(
                 safe.stop(),
                 List.copyOf(cautions),
                 List.copyOf(assumed));
+    }
+
+    private static HosePackage named(Kit kit, String id) {
+        return Optional.ofNullable(kit.packages().get(id))
+                .orElseThrow(() -> new InvalidInput(
+                        "package",
+                        id,
+                        "one of " + String.join(", ", kit.packages().keySet()),
+                        ""));
     }
 
     private static List<String> cautions(Walk walk) {

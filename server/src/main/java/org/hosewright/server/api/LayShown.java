@@ -36,13 +36,7 @@ final class LayShown {
         json.set("pump", pump());
         ArrayNode tips = json.putArray("tips");
         report.state().tips().forEach(tip -> tips.add(tip(tip)));
-        ArrayNode gates = json.putArray("gates");
-        report.state()
-                .gates()
-                .forEach(gate -> gates.addObject()
-                        .put("discharge", gate.discharge())
-                        .put("down", shown.text(gate.down()))
-                        .put("says", "Gate " + gate.discharge() + " down by " + shown.text(gate.down()) + "."));
+        json.set("gates", gates());
         ArrayNode limits = json.putArray("limits");
         report.limits().forEach(limit -> limits.add(limit(limit)));
         json.set("workings", DrillShown.workings(report.workings()));
@@ -55,6 +49,17 @@ final class LayShown {
         findTip(asked).ifPresent(tip -> json.set("profile", profile(tip, sheet)));
         json.set("result", Answer.parse(ResultJson.lay(report)));
         return json;
+    }
+
+    private ArrayNode gates() {
+        ArrayNode gates = Answer.array();
+        report.state()
+                .gates()
+                .forEach(gate -> gates.addObject()
+                        .put("discharge", gate.discharge())
+                        .put("down", shown.text(gate.down()))
+                        .put("says", "Gate " + gate.discharge() + " down by " + shown.text(gate.down()) + "."));
+        return gates;
     }
 
     private ObjectNode pump() {
