@@ -14,6 +14,7 @@ module org.hosewright.files {
     exports org.hosewright.files.order;
     exports org.hosewright.files.plain;
     exports org.hosewright.files.readings;
+    exports org.hosewright.files.relays;
     exports org.hosewright.files.result;
     exports org.hosewright.files.track;
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.hosewright.cli.command.AuditChain;
 import org.hosewright.cli.command.Backup;
+import org.hosewright.cli.command.Blind;
 import org.hosewright.cli.command.Cards;
 import org.hosewright.cli.command.CheckStore;
 import org.hosewright.cli.command.Drill;
@@ -13,6 +14,7 @@ import org.hosewright.cli.command.Plan;
 import org.hosewright.cli.command.Reach;
 import org.hosewright.cli.command.Restore;
 import org.hosewright.cli.command.Serve;
+import org.hosewright.cli.command.Trial;
 import org.hosewright.cli.command.Walk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -33,6 +35,8 @@ import picocli.CommandLine.Spec;
             Reach.class,
             Cards.class,
             Walk.class,
+            Blind.class,
+            Trial.class,
             AuditChain.class,
             CheckStore.class,
             Backup.class,
