@@ -1,4 +1,4 @@
-/** The fields of which a lay's pieces are made. */
+/** The fields of which a lay's pieces are made. A field is set anew only where its value changed, so that an answer that arrives takes no typing away. */
 import { html } from 'lit';
 import { live } from 'lit/directives/live.js';
 
@@ -7,7 +7,7 @@ const valueOf = (event) => /** @type {HTMLInputElement} */ (event.target).value.
 
 /** @param {string} label @param {string} value @param {(value: string) => void} take @param {string} [hint] */
 export function text(label, value, take, hint = '') {
-  return html`<div class="field"><label>${label}<input autocomplete="off" placeholder=${hint} .value=${live(value)} @change=${(/** @type {Event} */ event) => take(valueOf(event))}></label></div>`;
+  return html`<div class="field"><label>${label}<input autocomplete="off" placeholder=${hint} .value=${value} @change=${(/** @type {Event} */ event) => take(valueOf(event))}></label></div>`;
 }
 
 /** @param {string} label @param {string} value @param {readonly (readonly [string, string])[]} choices @param {(value: string) => void} take */
@@ -33,7 +33,7 @@ export function rise(label, rise, unit, take) {
     take(newWay === 'level' ? `0 ${unit}` : newWay === 'down' ? `-${sized}` : sized);
   };
   return html`${choice(label, way, [['level', 'level'], ['up', 'up'], ['down', 'down']], (value) => set(value, height))}
-    ${way === 'up' || way === 'down' ? html`<div class="field"><label>by<input autocomplete="off" .value=${live(height)} @change=${(/** @type {Event} */ event) => set(way, valueOf(event))}></label></div>` : ''}`;
+    ${way === 'up' || way === 'down' ? html`<div class="field"><label>by<input autocomplete="off" .value=${height} @change=${(/** @type {Event} */ event) => set(way, valueOf(event))}></label></div>` : ''}`;
 }
 
 /** A quantity as typed, with the company's unit where none was typed. @param {string} typed @param {string} unit */
