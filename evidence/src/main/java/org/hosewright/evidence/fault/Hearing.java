@@ -24,8 +24,11 @@ public final class Hearing {
     private Standing standing;
     private Optional<Drift> drift = Optional.empty();
 
-    private Hearing(Survey survey) {
+    private final boolean inPairs;
+
+    private Hearing(Survey survey, boolean inPairs) {
         this.survey = survey;
+        this.inPairs = inPairs;
         List<Integer> active = new ArrayList<>();
         for (int i = 0; i < survey.night().readings().size(); i++) {
             if (ruling(i).map(Ruling::use).orElse(true)) {
@@ -37,9 +40,13 @@ public final class Hearing {
         this.standing = whole;
     }
 
-    /** Hears a night. */
+    /** Hears a night. Where looking for pairs that hide each other would leave too little of it, it is heard without. */
     public static Hearing of(Survey survey) {
-        Hearing hearing = new Hearing(survey);
+        Hearing hearing = hear(new Hearing(survey, true));
+        return hearing.isHopeless() ? hear(new Hearing(survey, false)) : hearing;
+    }
+
+    private static Hearing hear(Hearing hearing) {
         List<Suspicion> worst = hearing.listWorst();
         while (!worst.isEmpty()) {
             hearing.setAside(worst);
@@ -119,12 +126,15 @@ public final class Hearing {
                 worst = Optional.of(found);
             }
         }
-        return worst.map(this::parted).orElseGet(() -> new Masking(standing).find(candidates, 0));
+        if (worst.isEmpty() && inPairs) {
+            return new Masking(standing).find(candidates, 0);
+        }
+        return worst.map(this::parted).orElse(List.of());
     }
 
     /** A lay under suspicion may be sound but for two of its readings; the likelier story counts. */
     private List<Suspicion> parted(Suspicion worst) {
-        if (worst.group().size() < 3) {
+        if (worst.group().size() < 3 || !inPairs) {
             return List.of(worst);
         }
         List<List<Integer>> single = worst.group().stream().map(List::of).toList();
