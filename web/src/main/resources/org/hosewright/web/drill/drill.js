@@ -158,7 +158,7 @@ class Drill extends Part {
   /** @param {Night} night @param {any} shown */
   buttons(night, shown) {
     if (shown.headlines.length === 0) return nothing;
-    return html`<p class="row"><button class="go" @click=${() => this.accept(night)}>Accept these numbers</button>
+    return html`<p class="row"><button class="go" ?disabled=${this.report.version !== night.version} @click=${() => this.accept(night)}>Accept these numbers</button>
       <button ?disabled=${this.printing} @click=${() => this.print(night)}>${this.printing ? 'Drawing the report' : 'Print the report'}</button></p>
       ${this.printing ? html`<span class="busy"></span>` : nothing}`;
   }
