@@ -11,13 +11,13 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param at rated pressure; above 0
  * @source common practice for the K form; reaction 0.0505 Q sqrt(p)
  */
-public record Fog(Flow rated, Pressure at) implements Tip {
+public record Fog(Flow rated, Pressure at) implements KFactorTip {
     public Fog {
         Numbers.requirePositive("rated flow", rated.cubicMetresPerSecond());
         Numbers.requirePositive("rated pressure", at.pascals());
     }
 
-    /** Flow for the square root of pressure [m3/s per sqrt(Pa)]. */
+    @Override
     public double k() {
         return rated.cubicMetresPerSecond() / Math.sqrt(at.pascals());
     }
@@ -25,17 +25,6 @@ public record Fog(Flow rated, Pressure at) implements Tip {
     @Override
     public Tip flowing(double factor) {
         return new Fog(new Flow(rated.cubicMetresPerSecond() * factor), at);
-    }
-
-    @Override
-    public double pressure_Pa(double flow_m3s) {
-        double root = Math.max(0, flow_m3s) / k();
-        return root * root;
-    }
-
-    @Override
-    public double flow_m3s(double pressure_Pa) {
-        return k() * Math.sqrt(Math.max(0, pressure_Pa));
     }
 
     @Override

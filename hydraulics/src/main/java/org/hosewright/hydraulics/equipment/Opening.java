@@ -12,7 +12,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param at the rated pressure; above 0
  * @param jet bore of the solid jet that pushes back; 0 where nothing is held
  */
-public record Opening(Flow rated, Pressure at, Length jet) implements Tip {
+public record Opening(Flow rated, Pressure at, Length jet) implements KFactorTip {
     /** What the edge of a hose end leaves of a smooth bore's flow. @source study cards: 0.9 with 29.7 */
     private static final double HOSE_END = 0.9;
 
@@ -40,7 +40,7 @@ public record Opening(Flow rated, Pressure at, Length jet) implements Tip {
         return new Opening(new Flow(flow_m3s), Pressure.ofPsi(1), new Length(bore_m * Math.sqrt(HOSE_END)));
     }
 
-    /** Flow for the square root of pressure [m3/s per sqrt(Pa)]. */
+    @Override
     public double k() {
         return rated.cubicMetresPerSecond() / Math.sqrt(at.pascals());
     }
@@ -49,17 +49,6 @@ public record Opening(Flow rated, Pressure at, Length jet) implements Tip {
     public Tip flowing(double factor) {
         return new Opening(
                 new Flow(rated.cubicMetresPerSecond() * factor), at, new Length(jet.metres() * Math.sqrt(factor)));
-    }
-
-    @Override
-    public double pressure_Pa(double flow_m3s) {
-        double root = Math.max(0, flow_m3s) / k();
-        return root * root;
-    }
-
-    @Override
-    public double flow_m3s(double pressure_Pa) {
-        return k() * Math.sqrt(Math.max(0, pressure_Pa));
     }
 
     @Override

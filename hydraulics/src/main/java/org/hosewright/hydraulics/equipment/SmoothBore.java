@@ -12,13 +12,13 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @source City of Rohnert Park, driver/operator deck 3-8; a nozzle maker's flow table, 2015
  * @accuracy within 1 gpm of the maker's table from 7/8 to 1 3/8 in and 40 to 80 psi
  */
-public record SmoothBore(Length bore, Pressure at) implements Tip {
+public record SmoothBore(Length bore, Pressure at) implements KFactorTip {
     public SmoothBore {
         Numbers.requirePositive("bore", bore.metres());
         Numbers.requirePositive("working pressure of a tip", at.pascals());
     }
 
-    /** Flow for the square root of pressure [m3/s per sqrt(Pa)]. */
+    @Override
     public double k() {
         return Constants.SMOOTH_BORE * bore.metres() * bore.metres();
     }
@@ -26,17 +26,6 @@ public record SmoothBore(Length bore, Pressure at) implements Tip {
     @Override
     public Tip flowing(double factor) {
         return new SmoothBore(new Length(bore.metres() * Math.sqrt(factor)), at);
-    }
-
-    @Override
-    public double pressure_Pa(double flow_m3s) {
-        double root = Math.max(0, flow_m3s) / k();
-        return root * root;
-    }
-
-    @Override
-    public double flow_m3s(double pressure_Pa) {
-        return k() * Math.sqrt(Math.max(0, pressure_Pa));
     }
 
     @Override

@@ -8,7 +8,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
  *
  * <p>Pressure is a monotone function of flow for every tip, the automatic one included, so that flow is the way in.
  */
-public sealed interface Tip permits SmoothBore, Fog, Automatic, Opening {
+public sealed interface Tip permits KFactorTip, Automatic {
 
     /** Total pressure at the tip that drives a flow.
      *
