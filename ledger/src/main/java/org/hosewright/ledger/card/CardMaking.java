@@ -55,7 +55,7 @@ final class CardMaking {
         LossErrors errors = KitErrors.of(kit);
         this.ordering = new Ordering(errors, bounds, rounding, gauge.sight());
         this.reach = Reach.longest(line, errors, bounds);
-        this.longest = lessReserve(reach.longestSafe());
+        this.longest = kit.lessReserve(reach.longestSafe(), line.last().hose().section());
     }
 
     static CardMaking of(Kit kit, EngineRecord engine, HosePackage named, LocalDate today, Rounding rounding) {
@@ -78,14 +78,6 @@ final class CardMaking {
                 longest,
                 reach.stoppedBy(),
                 cautions(entries));
-    }
-
-    /** A safe stretch less the company's reserve, in whole sections. */
-    private Length lessReserve(Length safe) {
-        double section_m = line.last().hose().section().metres();
-        double kept_m = kit.reserve().map(Length::metres).orElse(0.0);
-        double sections = Math.ceil(kept_m / section_m - 1e-9);
-        return new Length(Math.max(0, safe.metres() - sections * section_m));
     }
 
     List<String> assumed() {

@@ -50,6 +50,13 @@ public record Kit(
         evidence = kept(evidence);
     }
 
+    /** A safe stretch less the company's reserve, in whole sections; never below 0. */
+    public Length lessReserve(Length safe, Length section) {
+        double kept_m = reserve.map(Length::metres).orElse(0.0);
+        double sections = Math.ceil(kept_m / section.metres() - 1e-9);
+        return new Length(Math.max(0, safe.metres() - sections * section.metres()));
+    }
+
     private static <K, V> Map<K, V> kept(Map<K, V> map) {
         return Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }

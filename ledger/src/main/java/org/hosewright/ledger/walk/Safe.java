@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.ledger.kit.Kit;
 
 /** How far along a way every mark holds.
  *
@@ -12,7 +13,7 @@ import org.hosewright.hydraulics.quantity.Length;
  */
 record Safe(Length length, Optional<Limit> stop) {
 
-    static Safe of(List<SectionThere> sections, Optional<Length> reserve, Length section) {
+    static Safe of(List<SectionThere> sections, Kit kit, Length section) {
         double safe_m = 0;
         Optional<Limit> stop = Optional.empty();
         for (SectionThere there : sections) {
@@ -22,8 +23,6 @@ record Safe(Length length, Optional<Limit> stop) {
             }
             safe_m = there.line().isPresent() ? there.mark().hose().metres() : safe_m;
         }
-        double section_m = section.metres();
-        double kept = Math.ceil(reserve.map(Length::metres).orElse(0.0) / section_m - 1e-9);
-        return new Safe(new Length(Math.max(0, safe_m - kept * section_m)), stop);
+        return new Safe(kit.lessReserve(new Length(safe_m), section), stop);
     }
 }

@@ -74,7 +74,7 @@ public record WalkReport(
         HosePackage named = named(kit, id);
         Laying laying = new Laying(walk, kit, named, today);
         List<SectionThere> sections = walk.sections().stream().map(laying::at).toList();
-        Safe safe = Safe.of(sections, kit.reserve(), walk.section());
+        Safe safe = Safe.of(sections, kit, walk.section());
         Set<String> assumed = new LinkedHashSet<>(walk.assumed());
         assumed.addAll(laying.duty().assumed());
         Optional<Line> whole =
