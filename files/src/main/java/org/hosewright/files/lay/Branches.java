@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.hosewright.files.lay.LayDocument.LaidLine;
 import org.hosewright.files.lay.LayDocument.Pumping;
+import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Engine;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.error.InvalidInput;
@@ -18,6 +19,7 @@ import org.hosewright.hydraulics.lay.Lay;
 import org.hosewright.hydraulics.lay.Leg;
 import org.hosewright.hydraulics.lay.PumpMode;
 import org.hosewright.hydraulics.line.Ask;
+import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.line.Run;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.PointLoss;
@@ -55,9 +57,10 @@ final class Branches {
         for (LaidLine line : lay.lines()) {
             requireHose(line.leg(), line.discharge());
             Leg leg = leg(line.leg(), line.discharge(), line.leg().crew());
-            lines.add(new Lay.FromDischarge(engine.getDischarge(line.discharge()), leg));
-            if (engine.getDischarge(line.discharge()).loss().isEmpty()) {
-                assumed.add("The loss of the piping of " + line.discharge() + " is not known: none is taken.");
+            Discharge discharge = engine.getDischarge(line.discharge());
+            lines.add(new Lay.FromDischarge(discharge, leg));
+            if (discharge.loss().isEmpty()) {
+                assumed.add(LossErrors.sayUnknown(discharge));
             }
         }
         return lines;

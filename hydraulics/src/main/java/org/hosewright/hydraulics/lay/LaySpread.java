@@ -27,10 +27,12 @@ public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, Li
         assumed = List.copyOf(assumed);
     }
 
-    /** The spread of a lay's answer. */
-    public static LaySpread of(Lay lay, Ask ask, LossErrors errors) {
+    /** The spread of a lay's answer.
+     *
+     * @param best the lay solved for what is asked
+     */
+    public static LaySpread of(Lay lay, Ask ask, LayState best, LossErrors errors) {
         List<LayTerm> terms = LayTerm.listOf(lay);
-        LayState best = LaySolver.solve(lay, ask);
         List<LayState> up = new ArrayList<>();
         List<LayState> down = new ArrayList<>();
         for (LayTerm term : terms) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -86,11 +87,16 @@ public record LossErrors(Map<String, Double> correlations) {
         return line.withLossesTimes(Math.max(ROUNDING, scale)).withFlowFactor(slopes.factor() + shift.factor());
     }
 
+    /** What a result says where a discharge's piping is not known. */
+    public static String sayUnknown(Discharge discharge) {
+        return "The piping loss of " + discharge.id() + " is not known: none is counted.";
+    }
+
     /** What a result with these errors rests on without evidence, as sentences. */
     public List<String> listAssumed(Line line) {
         List<String> assumed = new ArrayList<>();
         if (line.discharge().loss().isEmpty()) {
-            assumed.add("The piping loss of " + line.discharge().id() + " is not known: none is counted.");
+            assumed.add(sayUnknown(line.discharge()));
         }
         List<String> known = new ArrayList<>();
         for (LossTerm term : LossTerm.listOf(line)) {

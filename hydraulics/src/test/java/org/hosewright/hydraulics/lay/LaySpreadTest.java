@@ -43,6 +43,10 @@ class LaySpreadTest {
         return new Discharge(id, Optional.empty(), Optional.of(Known.of(PointLoss.ofUs(2.06), PointLoss.ofUs(1))));
     }
 
+    private static LaySpread spread(Lay lay, Ask ask, LossErrors errors) {
+        return LaySpread.of(lay, ask, LaySolver.solve(lay, ask), errors);
+    }
+
     /** One line: the same errors as its closed form, correlation included. */
     @Test
     void lineAgrees() {
@@ -50,10 +54,10 @@ class LaySpreadTest {
         Ask fifty = new Ask.AtTip(Pressure.ofPsi(50));
         Line line = LaySolver.solve(lay, fifty).tips().get(0).path();
         double pump = LineSolver.neededPump(line, ERRORS, fifty).standardErrorSi();
-        assertThat(LaySpread.of(lay, fifty, ERRORS).pump().standardErrorSi()).isCloseTo(pump, within(CURVED * pump));
+        assertThat(spread(lay, fifty, ERRORS).pump().standardErrorSi()).isCloseTo(pump, within(CURVED * pump));
         Pressure held = Pressure.ofPsi(140);
         double flow = LineSolver.delivered(line, ERRORS, held).standardErrorSi();
-        LaySpread forward = LaySpread.of(lay, new Ask.AtPump(held), ERRORS);
+        LaySpread forward = spread(lay, new Ask.AtPump(held), ERRORS);
         assertThat(forward.flows().get("a").standardErrorSi()).isCloseTo(flow, within(CURVED * flow));
         assertThat(forward.pump().standardError()).isEmpty();
     }
@@ -65,7 +69,7 @@ class LaySpreadTest {
                 List.of(Lays.run("leader-3", 3, 0.75, 400, 0)),
                 new End.Wye(Optional.empty(), List.of(leg("a"), leg("b"))));
         Lay lay = new Lay(List.of(new Lay.FromDischarge(discharge("one"), feed)));
-        LaySpread spread = LaySpread.of(lay, new Ask.AtTip(Pressure.ofPsi(50)), LossErrors.UNCORRELATED);
+        LaySpread spread = spread(lay, new Ask.AtTip(Pressure.ofPsi(50)), LossErrors.UNCORRELATED);
         double hose = 0.21 * 1.61 * 1.61 * 3.5;
         double piping = 3.22 * 3.22;
         double psi = Math.sqrt(hose * hose + piping * piping);

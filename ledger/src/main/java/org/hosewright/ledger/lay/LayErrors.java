@@ -26,7 +26,7 @@ final class LayErrors {
     LayErrors(Kit kit, Laid laid, LayState state) {
         this.laid = laid;
         this.errors = KitErrors.of(kit);
-        this.spread = LaySpread.of(laid.lay(), laid.ask(), errors);
+        this.spread = LaySpread.of(laid.lay(), laid.ask(), state, errors);
         this.only = laid.findOnlyTip(state);
     }
 

@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.Intake;
 import org.hosewright.hydraulics.lay.LayCautions;
@@ -106,8 +108,8 @@ public record LayReport(
     }
 
     private static List<String> assumed(Laid laid, LayErrors errors) {
-        List<String> assumed = new ArrayList<>(laid.assumed());
+        Set<String> assumed = new LinkedHashSet<>(laid.assumed());
         assumed.addAll(errors.assumed());
-        return assumed;
+        return List.copyOf(assumed);
     }
 }
