@@ -9,7 +9,6 @@ import org.hosewright.evidence.trial.BlindOrder;
 import org.hosewright.evidence.trial.SampleSize;
 import org.hosewright.files.plain.NewFile;
 import org.hosewright.hydraulics.error.InvalidInput;
-import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -96,11 +95,6 @@ public final class Blind implements Callable<Integer> {
     }
 
     private static double pressure(String option, String text) {
-        try {
-            Pressure read = QuantityText.pressure(text);
-            return read.pascals();
-        } catch (InvalidInput refused) {
-            throw refused.at(option);
-        }
+        return OptionText.read(option, text, QuantityText::pressure).pascals();
     }
 }

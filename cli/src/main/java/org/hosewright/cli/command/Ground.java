@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.hosewright.files.track.TerrainFile;
 import org.hosewright.ground.walk.EnteredRise;
 import org.hosewright.ground.walk.MeasuredLength;
@@ -50,7 +49,7 @@ final class Ground {
         question = rise.map(question::withRise).orElse(question);
         List<MeasuredLength> lengths = new ArrayList<>();
         int last = bare.track().fixes().size() - 1;
-        read("--measured", measured, Ground::length)
+        OptionText.find("--measured", measured, Ground::length)
                 .map(known -> measured(known, last))
                 .ifPresent(lengths::add);
         return question.withMeasured(lengths);
@@ -62,7 +61,7 @@ final class Ground {
     }
 
     private static Optional<EnteredRise> rise(String option, @Nullable String text, EnteredRise.Direction direction) {
-        return read(option, text, Ground::length)
+        return OptionText.find(option, text, Ground::length)
                 .map(known -> new EnteredRise(
                         direction, known.value(), known.standardError().orElse(new Length(0))));
     }
@@ -73,13 +72,5 @@ final class Ground {
         return known.standardError()
                 .map(error -> Known.of(value, new Length(error.si())))
                 .orElseGet(() -> Known.of(value));
-    }
-
-    private static <Q> Optional<Q> read(String option, @Nullable String text, Function<String, Q> read) {
-        try {
-            return Optional.ofNullable(text).map(read);
-        } catch (InvalidInput refused) {
-            throw refused.at(option);
-        }
     }
 }

@@ -6,7 +6,6 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import org.hosewright.cli.text.PlanText;
 import org.hosewright.evidence.plan.Budget;
 import org.hosewright.evidence.plan.Optimality;
@@ -83,15 +82,15 @@ public final class Plan implements Callable<Integer> {
     }
 
     private PlanAsked question(Kit company) {
-        Optional<Volume> most = quantity("--water", water, QuantityText::volume);
-        Seconds lasts = quantity("--time", time, QuantityText::seconds).orElseThrow();
+        Optional<Volume> most = OptionText.find("--water", water, QuantityText::volume);
+        Seconds lasts = OptionText.find("--time", time, QuantityText::seconds).orElseThrow();
         return new PlanAsked(
                 named,
                 questions(),
                 day(company),
-                quantity("--hose", onHand, QuantityText::length),
-                quantity("--rise", rise, QuantityText::length).orElse(new Length(0)),
-                quantity("--supply", supply, QuantityText::flow),
+                OptionText.find("--hose", onHand, QuantityText::length),
+                OptionText.find("--rise", rise, QuantityText::length).orElse(new Length(0)),
+                OptionText.find("--supply", supply, QuantityText::flow),
                 new Budget(lasts, most, Pace.USUAL),
                 together ? Optimality.D : Optimality.I);
     }
@@ -107,14 +106,6 @@ public final class Plan implements Callable<Integer> {
             return date == null ? KitFile.today(company) : LocalDate.parse(date);
         } catch (DateTimeParseException wrong) {
             throw new InvalidInput("date of the night", wrong.getParsedString(), "a day such as 2026-05-12", "--date");
-        }
-    }
-
-    private <Q> Optional<Q> quantity(String option, @Nullable String text, Function<String, Q> read) {
-        try {
-            return Optional.ofNullable(text).map(read);
-        } catch (InvalidInput refused) {
-            throw refused.at(option);
         }
     }
 }

@@ -2,10 +2,8 @@ package org.hosewright.cli.command;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import org.hosewright.cli.text.ReachText;
 import org.hosewright.files.result.ResultJson;
-import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityText;
@@ -43,19 +41,11 @@ public final class Reach implements Callable<Integer> {
     @Override
     public Integer call() {
         Kit company = kit.read().kit();
-        Length up = quantity("--rise", rise, QuantityText::length).orElse(new Length(0));
-        Optional<Pressure> most = quantity("--ceiling", ceiling, QuantityText::pressure);
+        Length up = OptionText.find("--rise", rise, QuantityText::length).orElse(new Length(0));
+        Optional<Pressure> most = OptionText.find("--ceiling", ceiling, QuantityText::pressure);
         var question = new ReachAnalysis.Question(up, most, Optional.of(KitFile.today(company)));
         var report = ReachAnalysis.of(company, question);
         printing.print(() -> ResultJson.reach(report), () -> ReachText.of(report));
         return Exit.DONE.status();
-    }
-
-    private static <Q> Optional<Q> quantity(String option, @Nullable String text, Function<String, Q> read) {
-        try {
-            return Optional.ofNullable(text).map(read);
-        } catch (InvalidInput refused) {
-            throw refused.at(option);
-        }
     }
 }

@@ -8,7 +8,7 @@ import org.hosewright.hydraulics.error.InvalidInput;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** Where the record lies that a command looks after. */
+/** Where the record lies that a command works on. */
 final class RecordPlace {
     @Option(
             names = "--data",
@@ -19,7 +19,15 @@ final class RecordPlace {
     RecordPlace() {}
 
     Path folder() {
-        return new DataFolder(System.getenv()).of(Optional.ofNullable(data), false);
+        return folder(false);
+    }
+
+    /** The folder to use.
+     *
+     * @param demo true for the invented company, which never shares a folder with a real one by default
+     */
+    Path folder(boolean demo) {
+        return new DataFolder(System.getenv()).of(Optional.ofNullable(data), demo);
     }
 
     /** The folder, where a record lies in it.

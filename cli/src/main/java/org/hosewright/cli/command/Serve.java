@@ -3,16 +3,14 @@ package org.hosewright.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.hosewright.cli.record.DataFolder;
 import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -23,11 +21,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "The web application, for a browser on this machine.")
 public final class Serve implements Callable<Integer> {
-    @Option(
-            names = "--data",
-            paramLabel = "DIR",
-            description = "Folder of the record. Else HOSEWRIGHT_DATA, else .local/share/hosewright in your home.")
-    private @Nullable Path data;
+    @Mixin
+    private RecordPlace place;
 
     @Option(names = "--demo", description = "Fill an empty record with the invented company.")
     private boolean demo;
@@ -46,7 +41,7 @@ public final class Serve implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         var stop = new Stop();
         Clock clock = Clock.systemUTC();
-        Path folder = new DataFolder(System.getenv()).of(Optional.ofNullable(data), demo);
+        Path folder = place.folder(demo);
         try (var store = Store.open(folder, clock)) {
             var ports = new Ports(store.kits(), store.drills(), store.orders(), store.history());
             if (demo) {

@@ -14,7 +14,6 @@ import org.hosewright.evidence.trial.TrialResult;
 import org.hosewright.evidence.trial.TrialWords;
 import org.hosewright.files.plain.PlainText;
 import org.hosewright.files.relays.RelaysFile;
-import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -85,23 +84,15 @@ public final class Trial implements Callable<Integer> {
     private Stake stake(Measure measure) {
         Function<String, Quantity> reader = measure == Measure.LOSS ? QuantityText::pressure : QuantityText::flow;
         Quantity usual = measure == Measure.LOSS ? Pressure.ofPsi(Stake.MATTERS_PSI) : Flow.ofGpm(Stake.MATTERS_GPM);
-        Length here = quantity("--over", over, QuantityText::length);
-        Length most = quantity("--longest", longest, QuantityText::length);
+        Length here = OptionText.read("--over", over, QuantityText::length);
+        Length most = OptionText.read("--longest", longest, QuantityText::length);
         double least = Optional.ofNullable(matters)
-                .map(text -> quantity("--matters", text, reader))
+                .map(text -> OptionText.read("--matters", text, reader))
                 .orElse(usual)
                 .si();
         double fine = Optional.ofNullable(step)
-                .map(text -> quantity("--step", text, reader).si())
+                .map(text -> OptionText.read("--step", text, reader).si())
                 .orElse(0.0);
         return new Stake(measure, here, most, least, fine);
-    }
-
-    private static <Q> Q quantity(String option, String text, Function<String, Q> read) {
-        try {
-            return read.apply(text);
-        } catch (InvalidInput refused) {
-            throw refused.at(option);
-        }
     }
 }

@@ -10,7 +10,6 @@ import org.hosewright.files.plain.PlainText;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.files.track.TrackFile;
 import org.hosewright.ground.walk.WalkQuestion;
-import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.hydraulics.quantity.UnitSystem;
@@ -97,15 +96,9 @@ public final class Walk implements Callable<Integer> {
     }
 
     private Length section(Optional<Kit> kit, UnitSystem units) {
-        if (section != null) {
-            try {
-                return QuantityText.length(section);
-            } catch (InvalidInput refused) {
-                throw refused.at("--section");
-            }
-        }
-        Optional<Length> own = kit.flatMap(this::ownSection);
-        return own.orElse(units == UnitSystem.US ? US_SECTION : SI_SECTION);
+        return OptionText.find("--section", section, QuantityText::length)
+                .or(() -> kit.flatMap(this::ownSection))
+                .orElse(units == UnitSystem.US ? US_SECTION : SI_SECTION);
     }
 
     /** The section of the last hose of the package. */
