@@ -12,6 +12,7 @@ import org.hosewright.evidence.joint.Says;
 import org.hosewright.hydraulics.line.Run;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Quantity;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 
 /** What a planned night should tell of each number that it is flown for.
  *
@@ -27,8 +28,6 @@ record Expected(Seeking seeking, Set<Question> questions, Foresight after) {
             "flow factor of", Question.NOZZLE,
             "factor of", Question.METER,
             "fixed error of", Question.GAUGES);
-
-    private static final double HALF_WIDTH = 1.959964;
 
     List<Foreseen> list() {
         List<Foreseen> list = new ArrayList<>();
@@ -51,7 +50,7 @@ record Expected(Seeking seeking, Set<Question> questions, Foresight after) {
     }
 
     private static Foreseen decided(String what, Known<? extends Quantity> known, double step) {
-        boolean answered = HALF_WIDTH * known.standardErrorSi() <= step;
+        boolean answered = QuantityShown.HALF_WIDTH * known.standardErrorSi() <= step;
         return new Foreseen(Optional.empty(), what, Optional.of(known), answered);
     }
 

@@ -1,12 +1,10 @@
 package org.hosewright.evidence.plan;
 
 import org.hosewright.evidence.fit.Minimum;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 
 /** A number that is sought: how it hangs on the unknowns, and the step that one decides in. */
 final class Sought {
-    /** Half-width of a 95 % interval in standard errors. @source the normal distribution, two-sided 5 % */
-    private static final double HALF_WIDTH = 1.959964;
-
     private final double[] steps;
 
     /** Makes it.
@@ -33,6 +31,6 @@ final class Sought {
 
     /** True where its 95 % half-width is a step at most. */
     boolean isAnswered(double[][] covariance) {
-        return HALF_WIDTH * deviation(covariance) <= 1;
+        return QuantityShown.HALF_WIDTH * deviation(covariance) <= 1;
     }
 }
