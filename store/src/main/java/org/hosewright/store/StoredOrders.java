@@ -2,8 +2,11 @@ package org.hosewright.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.history.Hat;
@@ -18,8 +21,8 @@ import org.jdbi.v3.core.Handle;
 final class StoredOrders implements Orders {
     private static final String REVISIONS = "select o.number, o.code, o.kit_version, o.order_text, " + Marks.COLUMNS
             + " from order_revision o join history h on h.entry = o.entry order by o.number";
-    private static final String STEPS = "select s.kind, s.engine, s.note, " + Marks.COLUMNS
-            + " from order_step s join history h on h.entry = s.entry where s.number = :number order by s.place";
+    private static final String STEPS = "select s.number, s.kind, s.engine, s.note, " + Marks.COLUMNS
+            + " from order_step s join history h on h.entry = s.entry order by s.number, s.place";
 
     private final Transactions transactions;
 
@@ -91,6 +94,7 @@ final class StoredOrders implements Orders {
     }
 
     private static OrderBook book(Handle handle) {
+        Map<Long, List<OrderStep>> steps = steps(handle);
         return new OrderBook(handle.createQuery(REVISIONS)
                 .map((row, context) -> new OrderRevision(
                         row.getLong("number"),
@@ -98,16 +102,18 @@ final class StoredOrders implements Orders {
                         row.getLong("kit_version"),
                         row.getString("order_text"),
                         Marks.of(row),
-                        steps(handle, row.getLong("number"))))
+                        steps.getOrDefault(row.getLong("number"), List.of())))
                 .list());
     }
 
-    private static List<OrderStep> steps(Handle handle, long number) {
-        return handle.createQuery(STEPS)
-                .bind("number", number)
-                .map((row, context) ->
-                        new OrderStep(kind(row), row.getString("engine"), row.getString("note"), Marks.of(row)))
+    /** The steps of every set, by its number. */
+    private static Map<Long, List<OrderStep>> steps(Handle handle) {
+        Map<Long, List<OrderStep>> steps = new LinkedHashMap<>();
+        handle.createQuery(STEPS)
+                .map((row, context) -> steps.computeIfAbsent(row.getLong("number"), number -> new ArrayList<>())
+                        .add(new OrderStep(kind(row), row.getString("engine"), row.getString("note"), Marks.of(row))))
                 .list();
+        return steps;
     }
 
     private static OrderStep.Kind kind(ResultSet row) throws SQLException {

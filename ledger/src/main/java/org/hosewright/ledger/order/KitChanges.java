@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
@@ -130,9 +131,7 @@ final class KitChanges {
     }
 
     private static Object place(InstrumentRecord record) {
-        return record.instrument() instanceof org.hosewright.evidence.instrument.Instrument.PressureGauge pressure
-                ? pressure.tap()
-                : Optional.empty();
+        return record.instrument() instanceof Instrument.PressureGauge pressure ? pressure.tap() : Optional.empty();
     }
 
     private static <T, R> Optional<R> of(Map<String, T> all, String id, Function<T, R> read) {

@@ -30,6 +30,7 @@ import org.hosewright.server.guard.Refusal;
 
 /** Where orders are worked out, looked up with the kit that they rest on, and made ready to print. */
 final class OrderDesk {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
 
     private final Orders orders;
@@ -52,7 +53,10 @@ final class OrderDesk {
     }
 
     OrderInFull look(long number) {
-        OrderBook book = book();
+        return look(book(), number);
+    }
+
+    OrderInFull look(OrderBook book, long number) {
         OrderRevision revision = book.get(number);
         OrderSet set = OrderText.read(revision.text());
         Kit then = kitOf(revision);
@@ -105,7 +109,7 @@ final class OrderDesk {
         if (found.isEmpty()) {
             return Answer.object().put("says", "No order " + code.order() + " with the code " + code.check() + known);
         }
-        OrderInFull order = look(code.order());
+        OrderInFull order = look(book, code.order());
         String stale =
                 order.standing() == OrderBook.Standing.IN_FORCE && order.stale().count(order.set()) > 0
                         ? "; numbers of it are stale"
@@ -132,7 +136,7 @@ final class OrderDesk {
         LocalDate day = LocalDate.ofInstant(
                 signature.mark().at(), ZoneId.of(looked.kit().zone()));
         return why.isEmpty()
-                ? Stamp.inForce(number, signature.mark().who(), day.toString())
+                ? Stamp.inForce(number, signature.mark().who(), DAY.format(day))
                 : Stamp.stale(number, String.join(" ", why));
     }
 

@@ -26,7 +26,7 @@ final class OrderReadiness {
             engines(kit).forEach(engine -> want(engines.addObject().put("id", engine), "No order is signed for it."));
             return json;
         }
-        OrderInFull order = desk.look(book.inForce().get().number());
+        OrderInFull order = desk.look(book, book.inForce().get().number());
         json.put("inForce", order.revision().number());
         engines(kit).forEach(engine -> engines.add(engine(order, engine)));
         return json;
