@@ -15,35 +15,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The training officer's evening, from the readings to the papers, in the browser. */
-final class EveningTest {
+final class EveningTest extends AtStation {
     private static final Path EXAMPLES = Path.of(System.getProperty("hosewright.root"), "examples");
-
-    @TempDir
-    private Path folder;
-
-    private Station station;
-    private Eyes eyes;
-    private Page page;
-
-    @BeforeEach
-    void open() {
-        station = Station.demo(folder);
-        eyes = new Eyes();
-        page = eyes.laptop();
-    }
-
-    @AfterEach
-    void close() {
-        assertThat(eyes.complaints()).isEmpty();
-        eyes.close();
-        station.close();
-    }
 
     @Test
     void nightShowsTheExamplesNumbersHold() {

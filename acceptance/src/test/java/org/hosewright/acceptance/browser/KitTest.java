@@ -16,37 +16,21 @@ import java.util.regex.Pattern;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.ledger.kit.Kit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A company's kit from nothing, by forms, by file and as text. */
-final class KitTest {
+final class KitTest extends AtStation {
     private static final Path EXAMPLES = Path.of(System.getProperty("hosewright.root"), "examples");
 
-    @TempDir
-    private Path folder;
-
-    private Station station;
-    private Eyes eyes;
-    private Page page;
-
-    @BeforeEach
-    void open() {
-        station = Station.empty(folder);
-        eyes = new Eyes();
-        page = eyes.laptop();
+    @Override
+    Station begin() {
+        return Station.empty(folder);
     }
 
-    @AfterEach
-    void close() {
-        // A refusal is an answer (404 for no kit yet, 422 for a bad value), which a browser still writes on its
-        // console.
-        assertThat(eyes.complaints())
-                .allMatch(text -> text.contains("status of 404") || text.contains("status of 422"));
-        eyes.close();
-        station.close();
+    /** A refusal is an answer (404 for no kit yet, 422 for a bad value), which a browser still writes on its console. */
+    @Override
+    boolean isProvoked(String complaint) {
+        return complaint.contains("status of 404") || complaint.contains("status of 422");
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,33 +12,21 @@ import java.util.regex.Pattern;
 import org.hosewright.ledger.drill.DrillChange;
 import org.hosewright.ledger.drill.DrillRow;
 import org.hosewright.ledger.history.Act;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a person typed stays, whatever happens to the program, the page or somebody else's hand. */
-final class NothingLostTest {
-    @TempDir
-    private Path folder;
-
-    private Station station;
-    private Eyes eyes;
-    private Page page;
+final class NothingLostTest extends AtStation {
+    /** The program is stopped under the page's feet: a browser says so. */
+    @Override
+    boolean isProvoked(String complaint) {
+        return true;
+    }
 
     @BeforeEach
     void open() {
-        station = Station.demo(folder);
-        eyes = new Eyes();
-        page = eyes.laptop();
         page.navigate(station.at("/drill"));
         assertThat(page.getByText("nine readings, eight used")).isVisible();
-    }
-
-    @AfterEach
-    void close() {
-        eyes.close();
-        station.close();
     }
 
     @Test

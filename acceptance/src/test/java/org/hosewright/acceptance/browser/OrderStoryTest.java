@@ -10,40 +10,20 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.history.Entry;
 import org.hosewright.ledger.kit.KitRevision;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** From a proposal to a signed, fitted and acknowledged order; then a hose is replaced, and the next order follows. */
-final class OrderStoryTest {
-    @TempDir
-    private Path folder;
-
-    private Station station;
-    private Eyes eyes;
-    private Page page;
-
+final class OrderStoryTest extends AtStation {
     @BeforeEach
     void open() {
-        station = Station.demo(folder);
-        eyes = new Eyes();
-        page = eyes.laptop();
         page.navigate(station.at("/orders"));
-    }
-
-    @AfterEach
-    void close() {
-        assertThat(eyes.complaints()).isEmpty();
-        eyes.close();
-        station.close();
     }
 
     @Test
