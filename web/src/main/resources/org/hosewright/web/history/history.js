@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit';
 import { get } from '../shared/api.js';
 import { Part, busy, company } from '../shared/page.js';
-import { capital } from '../shared/text.js';
+import { capital, moment } from '../shared/text.js';
 
 class History extends Part {
   /** @override */
@@ -47,7 +47,7 @@ class History extends Part {
 
   /** The company's own time. @param {string} at */
   when(at) {
-    return new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short', ...(this.zone && { timeZone: this.zone }) }).format(new Date(at));
+    return moment(at, this.zone);
   }
 }
 customElements.define('hw-history', History);

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit';
 import { get, post, save, Trouble } from '../shared/api.js';
 import { done, failed } from '../shared/notes.js';
 import { Part, busy, company } from '../shared/page.js';
-import { capital, counted } from '../shared/text.js';
+import { capital, counted, moment } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
 import { engine } from './engine.js';
 import { sheetCheck } from './sheet-check.js';
@@ -130,7 +130,7 @@ class Orders extends Part {
 
   /** @param {string} at */
   when(at) {
-    return new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short', timeZone: this.zone }).format(new Date(at));
+    return moment(at, this.zone);
   }
 }
 customElements.define('hw-orders', Orders);

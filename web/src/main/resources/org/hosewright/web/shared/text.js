@@ -46,3 +46,12 @@ const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', ye
 export function day(iso) {
   return DAY.format(new Date(`${iso}T00:00:00Z`));
 }
+
+/**
+ * Day and time as the company's clocks show them.
+ * @param {string} at an instant
+ * @param {string} [zone] the company's; else this machine's
+ */
+export function moment(at, zone) {
+  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short', ...(zone && { timeZone: zone }) }).format(new Date(at));
+}
