@@ -1,5 +1,6 @@
 package org.hosewright.hydraulics.demand;
 
+import org.hosewright.hydraulics.equipment.Opening;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -18,6 +19,7 @@ public record SprinklerHead(double k) {
     }
 
     public Flow flow(Pressure pressure) {
-        return Flow.ofGpm(k * Math.sqrt(Numbers.requireNotNegative("pressure", pressure.psi())));
+        double head_Pa = Numbers.requireNotNegative("pressure", pressure.pascals());
+        return new Flow(Opening.sprinklers(Flow.ofGpm(k), 1).flow_m3s(head_Pa));
     }
 }

@@ -3,7 +3,6 @@ package org.hosewright.hydraulics.foam;
 import java.util.Optional;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
-import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.hydraulics.quantity.Seconds;
 import org.hosewright.hydraulics.quantity.Volume;
@@ -45,10 +44,5 @@ public record Proportioner(Eductor rated, Ratio backShare, FoamMix draws, Option
     public Optional<Seconds> lasts(Flow solution) {
         double drawn = draws.concentrate(solution).cubicMetresPerSecond();
         return drawn > 0 ? concentrate.map(stock -> new Seconds(stock.cubicMetres() / drawn)) : Optional.empty();
-    }
-
-    /** The most back pressure where it works as it is made for. */
-    public Pressure ratedBack() {
-        return new Pressure(mostBack_Pa(rated.inlet().pascals()));
     }
 }
