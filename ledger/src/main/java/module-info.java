@@ -11,6 +11,7 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.history;
     exports org.hosewright.ledger.kit;
     exports org.hosewright.ledger.lay;
+    exports org.hosewright.ledger.leaf;
     exports org.hosewright.ledger.line;
     exports org.hosewright.ledger.order;
     exports org.hosewright.ledger.picture;

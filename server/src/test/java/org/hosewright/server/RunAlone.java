@@ -12,7 +12,7 @@ public final class RunAlone {
 
     public static void main(String[] arguments) {
         var store = Store.open(Path.of(arguments[0]));
-        var ports = new Ports(store.kits(), store.drills(), store.orders(), store.history());
+        var ports = new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.history());
         var config = new ServerConfig(Integer.parseInt(arguments[1]), Clock.systemUTC(), true);
         Demo.fill(ports, store.where());
         System.out.println(HosewrightServer.start(config, ports).address());

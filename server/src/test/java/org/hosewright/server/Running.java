@@ -41,7 +41,7 @@ final class Running implements AutoCloseable {
     }
 
     private static Ports ports(Store store) {
-        return new Ports(store.kits(), store.drills(), store.orders(), store.history());
+        return new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.history());
     }
 
     URI address() {

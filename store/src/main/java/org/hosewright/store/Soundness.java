@@ -60,7 +60,11 @@ final class Soundness {
                   + (select count(*) from ruling where entry not in (select entry from history))
                   + (select count(*) from acceptance where entry not in (select entry from history))
                   + (select count(*) from order_revision where entry not in (select entry from history))
-                  + (select count(*) from order_step where entry not in (select entry from history))""");
+                  + (select count(*) from order_step where entry not in (select entry from history))
+                  + (select count(*) from leaf_version where entry not in (select entry from history))""");
+        rules.put("leaves with a version missing or too many", """
+                select count(*) from leaf l where l.version <>
+                (select count(*) from leaf_version v where v.kind = l.kind and v.id = l.id)""");
         rules.put("orders or steps of orders missing", """
                 select (select coalesce(max(number), 0) - count(*) from order_revision)
                   + (select count(*) from order_step s where s.place >

@@ -8,6 +8,7 @@ import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.Audit;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
+import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.order.Orders;
 
 /** The company's whole record in one place, behind the ports of the ledger. Safe for many threads at once. */
@@ -78,6 +79,10 @@ public final class Store implements AutoCloseable {
 
     public Orders orders() {
         return new StoredOrders(transactions);
+    }
+
+    public Leaves leaves() {
+        return new StoredLeaves(transactions);
     }
 
     public History history() {

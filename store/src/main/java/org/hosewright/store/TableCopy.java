@@ -20,7 +20,9 @@ final class TableCopy {
             "ruling",
             "acceptance",
             "order_revision",
-            "order_step");
+            "order_step",
+            "leaf",
+            "leaf_version");
     private static final int BATCH = 500;
 
     private TableCopy() {}

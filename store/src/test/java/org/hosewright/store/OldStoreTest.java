@@ -25,6 +25,8 @@ import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.history.Entry;
 import org.hosewright.ledger.kit.KitRevision;
 import org.hosewright.ledger.kit.KitSaving;
+import org.hosewright.ledger.leaf.Leaf;
+import org.hosewright.ledger.leaf.LeafKind;
 import org.hosewright.ledger.order.OrderRevision;
 import org.hosewright.ledger.order.OrderStep;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,7 +40,7 @@ final class OldStoreTest {
     private static final String OCTOBER = "019e1e6e-e68e-7000-a877-ab73cef3cfb1";
 
     /** Schemas that ever stood in a release; the second was only a step towards the third. */
-    private static final List<Integer> LANDED = List.of(1, 3);
+    private static final List<Integer> LANDED = List.of(1, 3, 4);
 
     @TempDir
     Path folder;
@@ -142,6 +144,23 @@ final class OldStoreTest {
                     .containsExactly("tag of crosslay 2 says 110");
             assertThat(store.history().audit().last())
                     .isEqualTo("63fbdf5d04c151ada69e7a1ae4302b8670773768ca3104169d4235876431df61");
+        }
+    }
+
+    @Test
+    void leavesOfTheFourthSchemaUnchanged() throws Exception {
+        Path fourth = Files.createDirectory(folder.resolve("fourth"));
+        load(4, fourth.resolve("store.sqlite"));
+        try (Store store = Store.open(fourth)) {
+            assertThat(store.check()).isEmpty();
+            assertThat(store.leaves().list(LeafKind.WALK)).isEmpty();
+            Leaf bed = store.leaves().find(LeafKind.BED, "engine-41").orElseThrow();
+            assertThat(bed.text()).isEqualTo("{\"crosslay-1\": \"250 ft\"}");
+            assertThat(bed.mark().why()).isEqualTo("morning check");
+            assertThat(store.leaves().findVersion(LeafKind.WALK, "mill-lane", 1))
+                    .isPresent();
+            assertThat(store.history().audit().last())
+                    .isEqualTo("66ad6c2f1c9cd683741bd8a37344bc1fbfffb1e60cbb3f94c3f67875687e04bc");
         }
     }
 

@@ -44,7 +44,7 @@ final class Station implements AutoCloseable {
     }
 
     Ports ports() {
-        return new Ports(store.kits(), store.drills(), store.orders(), store.history());
+        return new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.history());
     }
 
     /** The id of the first night. */

@@ -43,7 +43,7 @@ public final class Serve implements Callable<Integer> {
         Clock clock = Clock.systemUTC();
         Path folder = place.folder(demo);
         try (var store = Store.open(folder, clock)) {
-            var ports = new Ports(store.kits(), store.drills(), store.orders(), store.history());
+            var ports = new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.history());
             if (demo) {
                 Demo.fill(ports, store.where());
             }

@@ -4,7 +4,9 @@ package org.hosewright.ledger.history;
 public enum Subject {
     KIT("kit"),
     DRILL("drill"),
-    ORDER("order");
+    ORDER("order"),
+    /** Its id is the kind of the leaf, a stroke, and the id of the leaf. */
+    LEAF("leaf");
 
     private final String word;
 

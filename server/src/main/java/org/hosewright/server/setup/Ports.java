@@ -3,6 +3,7 @@ package org.hosewright.server.setup;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
+import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.order.Orders;
 
 /** The company's record, as the server reaches it.
@@ -10,6 +11,7 @@ import org.hosewright.ledger.order.Orders;
  * @param kits the kit through time
  * @param drills the test nights
  * @param orders the ordered pressures
+ * @param leaves walks, plans, beds and whatever else is kept whole
  * @param history who did what
  */
-public record Ports(Kits kits, Drills drills, Orders orders, History history) {}
+public record Ports(Kits kits, Drills drills, Orders orders, Leaves leaves, History history) {}
