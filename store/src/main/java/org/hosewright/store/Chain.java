@@ -25,20 +25,34 @@ final class Chain {
 
     /** The digest of all that an act wrote, read back from the tables. */
     static String content(Handle handle, long entry) {
-        var tables = new LinkedHashMap<String, Object>();
-        WRITTEN.forEach((table, query) -> {
-            List<Map<String, Object>> rows =
-                    handle.createQuery(query).bind("entry", entry).mapToMap().list();
+        return content(handle, entry, WRITTEN.keySet());
+    }
+
+    private static String content(Handle handle, long entry, Iterable<String> tables) {
+        var written = new LinkedHashMap<String, Object>();
+        for (String table : tables) {
+            List<Map<String, Object>> rows = handle.createQuery(WRITTEN.get(table))
+                    .bind("entry", entry)
+                    .mapToMap()
+                    .list();
             if (!rows.isEmpty()) {
-                tables.put(table, rows);
+                written.put(table, rows);
             }
-        });
-        return Digest.of(tables);
+        }
+        return Digest.of(written);
     }
 
     /** Gives an entry, which stands in the table, its link. */
     static void close(Handle handle, long entry) {
-        String content = content(handle, entry);
+        close(handle, entry, content(handle, entry));
+    }
+
+    /** As {@link #close(Handle, long)}, in a store that has no other of the tables yet. */
+    static void close(Handle handle, long entry, List<String> tables) {
+        close(handle, entry, content(handle, entry, tables));
+    }
+
+    private static void close(Handle handle, long entry, String content) {
         String previous = entry == 1 ? START : hash(handle, entry - 1);
         handle.createUpdate(
                         "update history set content = :content, previous = :previous, hash = :hash where entry = :entry")

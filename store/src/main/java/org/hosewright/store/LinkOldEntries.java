@@ -1,5 +1,6 @@
 package org.hosewright.store;
 
+import java.util.List;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
@@ -9,6 +10,10 @@ import org.jspecify.annotations.Nullable;
 
 /** The third migration: entries written before the history was a chain get their links, in order. */
 final class LinkOldEntries implements JavaMigration {
+    /** Where acts wrote before there was a chain. */
+    private static final List<String> TABLES =
+            List.of("kit_revision", "drill_head", "drill_row_revision", "ruling", "acceptance");
+
     @Override
     public MigrationVersion getVersion() {
         return MigrationVersion.fromVersion("3");
@@ -37,7 +42,7 @@ final class LinkOldEntries implements JavaMigration {
                 .mapTo(Long.class)
                 .one();
         for (long entry = 1; entry <= last; entry++) {
-            Chain.close(handle, entry);
+            Chain.close(handle, entry, TABLES);
         }
     }
 }

@@ -23,7 +23,7 @@ public record LeafDraft(LeafKind kind, String id, long basedOn, String title, St
             throw new InvalidInput(
                     "name of the " + kind.word(), title, "a name of at most " + LONGEST_TITLE + " characters", "");
         }
-        if (basedOn < 0 || basedOn > 0 && id.isEmpty()) {
+        if (basedOn < 0 || (basedOn > 0 && id.isEmpty())) {
             throw new InvalidInput(
                     "version of the " + kind.word(), Long.toString(basedOn), "0 for a new " + kind.word(), "");
         }
