@@ -5,6 +5,7 @@ module org.hosewright.server {
     requires transitive org.hosewright.documents;
     requires transitive org.hosewright.files;
     requires transitive org.hosewright.web;
+    requires com.github.benmanes.caffeine;
     requires io.javalin;
     requires kotlin.stdlib;
     requires org.eclipse.jetty.server;

@@ -30,6 +30,13 @@ final class StoredKits implements Kits {
     }
 
     @Override
+    public long latestVersion() {
+        return transactions.read(handle -> handle.createQuery("select coalesce(max(version), 0) from kit_revision")
+                .mapTo(Long.class)
+                .one());
+    }
+
+    @Override
     public Optional<KitRevision> findRevision(long version) {
         return transactions.read(handle -> handle.createQuery(SELECT + "where k.version = :version")
                 .bind("version", version)

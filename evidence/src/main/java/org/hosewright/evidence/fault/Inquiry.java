@@ -95,16 +95,29 @@ public final class Inquiry {
         return wrongWay ? excess : minimum.cost() - others.minimum().cost();
     }
 
+    /** The least excess with whole sections more or fewer; each way only as far as every section more explains more. */
     private double sections(Possible possible) {
         double least = excess;
-        for (Possible.Sections sections : possible.sections()) {
-            List<Line> lines = new ArrayList<>(joint.lines());
-            for (int i = 0; i < group.size(); i++) {
-                lines.set(i, lines.get(i).longer(sections.hose(), sections.more_m()));
+        for (List<Possible.Sections> way : possible.sections()) {
+            double before = excess;
+            for (Possible.Sections sections : way) {
+                double left = excessWith(sections);
+                least = Math.min(least, left);
+                if (left >= before) {
+                    break;
+                }
+                before = left;
             }
-            least = Math.min(least, cost(joint.with(lines)) - others.minimum().cost());
         }
         return least;
+    }
+
+    private double excessWith(Possible.Sections sections) {
+        List<Line> lines = new ArrayList<>(joint.lines());
+        for (int i = 0; i < group.size(); i++) {
+            lines.set(i, lines.get(i).longer(sections.hose(), sections.more_m()));
+        }
+        return cost(joint.with(lines)) - others.minimum().cost();
     }
 
     private double cost(Joint other) {

@@ -39,8 +39,8 @@ final class Masking {
         double most = Math.max(than, Suspicion.FAVOUR);
         for (int i = 0; i < worst.size(); i++) {
             for (int j = i + 1; j < worst.size(); j++) {
-                Optional<Two> two = ask(worst.get(i), worst.get(j));
-                if (two.isPresent() && two.get().against() > most) {
+                Optional<Two> two = ask(worst.get(i), worst.get(j), most);
+                if (two.isPresent()) {
                     most = two.get().against();
                     found = List.of(two.get().one(), two.get().other());
                 }
@@ -51,19 +51,25 @@ final class Masking {
 
     private record Two(Suspicion one, Suspicion other, double against) {}
 
-    private Optional<Two> ask(List<Integer> one, List<Integer> other) {
+    /** Two groups together, where they outdo what was found so far. What cannot is not worked out to the end. */
+    private Optional<Two> ask(List<Integer> one, List<Integer> other, double than) {
         List<Integer> both = new ArrayList<>(one);
         both.addAll(other);
         boolean apart = one.stream().noneMatch(other::contains);
         if (!apart || both.size() + LEAST_LEFT > standing.active().size() || standing.misfit(both) < CLOSER_LOOK) {
             return Optional.empty();
         }
+        double innocent = standing.innocent(both);
+        if (2 * Suspicion.MOST_GUILT - innocent <= than) {
+            return Optional.empty();
+        }
         Suspicion first = standing.ask(one, other);
-        if (!standing.isFounded(first)) {
+        if (!standing.isFounded(first) || first.guilt() + Suspicion.MOST_GUILT - innocent <= than) {
             return Optional.empty();
         }
         Suspicion second = standing.ask(other, one);
-        double against = first.guilt() + second.guilt() - standing.innocent(both);
-        return standing.isFounded(second) ? Optional.of(new Two(first, second, against)) : Optional.empty();
+        double against = first.guilt() + second.guilt() - innocent;
+        boolean outdone = standing.isFounded(second) && against > than;
+        return outdone ? Optional.of(new Two(first, second, against)) : Optional.empty();
     }
 }

@@ -14,9 +14,9 @@ import org.hosewright.hydraulics.equipment.Stretch;
 /** The causes that can be thought of for some readings.
  *
  * @param causes the causes
- * @param sections how much longer or shorter the line may have been
+ * @param sections how much longer or shorter the line may have been: for each hose and way, one section, two, ...
  */
-public record Possible(Set<Cause> causes, List<Sections> sections) {
+public record Possible(Set<Cause> causes, List<List<Sections>> sections) {
     private static final int MOST_SECTIONS = 4;
 
     /** Whole sections of one hose.
@@ -67,18 +67,22 @@ public record Possible(Set<Cause> causes, List<Sections> sections) {
         return new Possible(causes, sections(survey, reading));
     }
 
-    private static List<Sections> sections(Survey survey, Reading reading) {
-        List<Sections> all = new ArrayList<>();
+    private static List<List<Sections>> sections(Survey survey, Reading reading) {
+        List<List<Sections>> ways = new ArrayList<>();
         for (Stretch part : reading.laid().hose()) {
-            double section_m = survey.hose(part.hose()).section().metres();
             int hose = survey.joint().unknowns().find(Role.HOSE, part.hose()).getAsInt();
-            for (int count = 1; count <= MOST_SECTIONS; count++) {
-                all.add(new Sections(hose, count * section_m));
-                if (part.length().metres() - count * section_m > 0) {
-                    all.add(new Sections(hose, -count * section_m));
-                }
-            }
+            double section_m = survey.hose(part.hose()).section().metres();
+            ways.add(sections(hose, section_m, Double.POSITIVE_INFINITY));
+            ways.add(sections(hose, -section_m, part.length().metres()));
         }
-        return all;
+        return ways;
+    }
+
+    private static List<Sections> sections(int hose, double each_m, double below_m) {
+        List<Sections> way = new ArrayList<>();
+        for (int count = 1; count <= MOST_SECTIONS && Math.abs(count * each_m) < below_m; count++) {
+            way.add(new Sections(hose, count * each_m));
+        }
+        return way;
     }
 }

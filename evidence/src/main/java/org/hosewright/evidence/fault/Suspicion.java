@@ -1,6 +1,7 @@
 package org.hosewright.evidence.fault;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -16,6 +17,10 @@ import java.util.Map;
 public record Suspicion(List<Integer> group, double innocent, Map<Cause, Double> guilty) {
     /** Odds at which a cause is believed over its nearest rival, or a reading thought wrong at all. */
     static final double FAVOUR = Math.log(5);
+
+    /** The guilt of a cause that explains everything, the most common one: a likelihood is at most 1. */
+    static final double MOST_GUILT =
+            Arrays.stream(Cause.values()).mapToDouble(Cause::logOdds).max().orElseThrow();
 
     /** What the likelihood does not exclude. */
     private static final double NEAR = 2;

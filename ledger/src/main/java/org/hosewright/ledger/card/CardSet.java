@@ -20,4 +20,12 @@ public record CardSet(
         engines = List.copyOf(engines);
         assumed = List.copyOf(assumed);
     }
+
+    /** The cards of one engine, from the same numbers. */
+    public CardSet ofEngine(String engine) {
+        List<EngineCard> its = engines.stream()
+                .filter(card -> card.engine().engine().id().equals(engine))
+                .toList();
+        return new CardSet(kit, revision, made, step, its, assumed);
+    }
 }

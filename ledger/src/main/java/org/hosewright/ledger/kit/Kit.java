@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.hydraulics.equipment.Appliance;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Force;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.UnitSystem;
@@ -55,6 +56,37 @@ public record Kit(
         double kept_m = reserve.map(Length::metres).orElse(0.0);
         double sections = Math.ceil(kept_m / section.metres() - 1e-9);
         return new Length(Math.max(0, safe.metres() - sections * section.metres()));
+    }
+
+    /** The same kit with these packages in place of its own. */
+    public Kit withPackages(Map<String, HosePackage> others) {
+        return new Kit(
+                company,
+                zone,
+                units,
+                crewReaction,
+                hoses,
+                nozzles,
+                appliances,
+                engines,
+                instruments,
+                others,
+                rule,
+                reserve,
+                evidence);
+    }
+
+    /** The same kit with the packages of one engine only.
+     *
+     * @throws InvalidInput the kit has no such engine
+     */
+    public Kit ofEngine(String engine) {
+        if (!engines.containsKey(engine)) {
+            throw new InvalidInput("engine", engine, String.join(", ", engines.keySet()), "");
+        }
+        Map<String, HosePackage> its = new LinkedHashMap<>(packages);
+        its.values().removeIf(named -> !named.engine().equals(engine));
+        return withPackages(its);
     }
 
     private static <K, V> Map<K, V> kept(Map<K, V> map) {

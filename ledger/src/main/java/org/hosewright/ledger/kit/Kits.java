@@ -8,6 +8,9 @@ public interface Kits {
     /** The kit as it stands; empty until the first is saved. */
     Optional<KitRevision> findLatest();
 
+    /** The number of the last version; 0 until the first is saved. */
+    long latestVersion();
+
     /** The kit as it stood at one version. */
     Optional<KitRevision> findRevision(long version);
 

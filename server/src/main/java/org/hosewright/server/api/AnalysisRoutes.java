@@ -18,7 +18,6 @@ import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityText;
-import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.Drills;
@@ -31,11 +30,13 @@ import org.hosewright.server.setup.ServerConfig;
 final class AnalysisRoutes {
     private final DrillRoutes drills;
     private final CurrentKit kit;
+    private final NightDesk desk;
     private final ServerConfig config;
 
     AnalysisRoutes(DrillRoutes drills, CurrentKit kit, ServerConfig config) {
         this.drills = drills;
         this.kit = kit;
+        this.desk = new NightDesk(kit);
         this.config = config;
     }
 
@@ -72,26 +73,19 @@ final class AnalysisRoutes {
 
     private void report(Context answer) {
         DrillRecord drill = drills.of(answer);
-        Kit now = kit.get().document().kit();
-        StandingNight night = StandingNight.of(drill, now);
+        StandingNight night = desk.standing(drill);
         ObjectNode json = Answer.object().put("version", drill.version());
         ObjectNode troubles = json.putObject("troubles");
         night.troubles().forEach((row, error) -> trouble(troubles.putObject(row), error, drill.columns()));
         if (!night.readings().isEmpty()) {
-            json.set("shown", DrillShown.of(analysed(drill, now, night)));
+            json.set("shown", DrillShown.of(desk.report(drill)));
         }
         Answer.json(answer, json);
     }
 
-    static DrillReport analysed(DrillRecord drill, Kit kit, StandingNight night) {
-        return DrillAnalysis.of(
-                DrillRoutes.fileName(drill), Optional.of(drill.date()), kit, night.readings(), night.rulings());
-    }
-
     private void profile(Context answer) {
         DrillRecord drill = drills.of(answer);
-        Kit now = kit.get().document().kit();
-        DrillReport report = analysed(drill, now, StandingNight.of(drill, now));
+        DrillReport report = desk.report(drill);
         Optional<Length> length = Queried.find(answer, "length").map(QuantityText::length);
         int which = Queried.number(answer, "line", 0);
         ObjectNode json = report.lines().stream()
@@ -106,12 +100,12 @@ final class AnalysisRoutes {
     }
 
     private void result(Context answer) {
-        answer.contentType("application/json; charset=utf-8").result(ResultJson.drill(analysed(drills.of(answer))));
+        answer.contentType("application/json; charset=utf-8").result(ResultJson.drill(desk.whole(drills.of(answer))));
     }
 
     private void print(Context answer) {
         DrillRecord drill = drills.of(answer);
-        byte[] pdf = Papers.drillReport(analysed(drill), PaperRoutes.stamp(config));
+        byte[] pdf = Papers.drillReport(desk.whole(drill), PaperRoutes.stamp(config));
         Answer.file(answer, DrillRoutes.fileName(drill) + ".report.pdf", "application/pdf", pdf);
     }
 
@@ -119,7 +113,7 @@ final class AnalysisRoutes {
         Asked asked = Asked.of(answer, Set.of("who", "why", "version", "basedOn"));
         DrillRecord drill = drills.of(answer);
         CurrentKit.Read now = kit.get();
-        KitAcceptance.Accepted made = KitAcceptance.of(now.document(), analysed(drill));
+        KitAcceptance.Accepted made = KitAcceptance.of(now.document(), desk.whole(drill));
         if (made.taken().isEmpty()) {
             throw new Refusal(
                     409, "Nothing to accept", "This night determines no number that the kit could take over.");
@@ -127,11 +121,6 @@ final class AnalysisRoutes {
         var seen = new Drills.Seen(drill.id(), asked.number("version"));
         new Acceptance(made)
                 .send(answer, drills.accept(seen, made.document().text(), asked.number("basedOn"), asked.act()));
-    }
-
-    private DrillReport analysed(DrillRecord drill) {
-        Kit now = kit.get().document().kit();
-        return analysed(drill, now, StandingNight.of(drill, now).whole());
     }
 
     private static void finding(ObjectNode json, Finding finding) {

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.hosewright.files.kit.Revision;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
@@ -23,7 +22,7 @@ public final class Api {
     public Api(ServerConfig config, Ports ports) {
         this.config = config;
         kit = new CurrentKit(ports.kits());
-        var desk = new OrderDesk(ports.orders(), ports.kits(), kit, config.clock());
+        var desk = new OrderDesk(ports.orders(), kit, config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
@@ -55,8 +54,9 @@ public final class Api {
         ObjectNode json = Answer.object()
                 .put("company", what.company())
                 .put("units", what.units().word());
+        what.engines().keySet().forEach(json.putArray("engines")::add);
         json.put("zone", what.zone()).put("demo", config.demo());
-        Answer.json(answer, json.put("kitVersion", now.revision().version()).put("revision", Revision.of(what)));
+        Answer.json(answer, json.put("kitVersion", now.revision().version()).put("revision", now.code()));
     }
 
     private static void describe(Context answer) {

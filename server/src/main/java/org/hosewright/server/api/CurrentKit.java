@@ -1,15 +1,21 @@
 package org.hosewright.server.api;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Optional;
 import org.hosewright.files.kit.KitDocument;
+import org.hosewright.files.kit.Revision;
 import org.hosewright.ledger.kit.KitRevision;
 import org.hosewright.ledger.kit.Kits;
 import org.hosewright.server.guard.Refusal;
 
-/** The kit as it stands, read once for each version. */
+/** The kit through time, each version's text read once as long as it is asked for. */
 final class CurrentKit {
+    private static final int VERSIONS_KEPT = 8;
+
     private final Kits kits;
-    private volatile Optional<Read> last = Optional.empty();
+    private final Cache<Long, Read> versions =
+            Caffeine.newBuilder().maximumSize(VERSIONS_KEPT).build();
 
     CurrentKit(Kits kits) {
         this.kits = kits;
@@ -19,18 +25,26 @@ final class CurrentKit {
      *
      * @param revision as saved
      * @param document what it says
+     * @param code the short code of what it says
      */
-    record Read(KitRevision revision, KitDocument document) {}
+    record Read(KitRevision revision, KitDocument document, String code) {
+        long version() {
+            return revision.version();
+        }
+    }
 
     Optional<Read> find() {
-        Optional<KitRevision> latest = kits.findLatest();
-        Optional<Read> known = last;
-        if (latest.isPresent()
-                && known.map(read -> read.revision().version()).equals(latest.map(KitRevision::version))) {
+        return find(kits.latestVersion());
+    }
+
+    /** The kit as it stood at one version. */
+    Optional<Read> find(long version) {
+        Optional<Read> known = Optional.ofNullable(versions.getIfPresent(version));
+        if (known.isPresent()) {
             return known;
         }
-        Optional<Read> read = latest.map(CurrentKit::read);
-        last = read;
+        Optional<Read> read = kits.findRevision(version).map(CurrentKit::read);
+        read.ifPresent(kit -> versions.put(version, kit));
         return read;
     }
 
@@ -44,6 +58,7 @@ final class CurrentKit {
     }
 
     private static Read read(KitRevision revision) {
-        return new Read(revision, KitDocument.of(revision.text(), "kit"));
+        KitDocument document = KitDocument.of(revision.text(), "kit");
+        return new Read(revision, document, Revision.of(document.kit()));
     }
 }

@@ -9,7 +9,6 @@ import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.kit.KitText;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
-import org.hosewright.ledger.kit.KitRevision;
 import org.hosewright.ledger.kit.KitSaving;
 import org.hosewright.ledger.kit.Kits;
 
@@ -25,7 +24,7 @@ final class KitRoutes {
 
     List<Route> list() {
         return List.of(
-                Route.get("/kit", answer -> send(answer, current.get().revision())),
+                Route.get("/kit", answer -> send(answer, current.get())),
                 Route.post("/kit", this::replace),
                 Route.post("/kit/edits", this::edit),
                 Route.get("/kit/revisions/{version}", this::sendRevision),
@@ -56,7 +55,7 @@ final class KitRoutes {
     private void save(Context answer, KitDocument document, long basedOn, Act act) {
         KitSaving saving = kits.save(document.text(), basedOn, act);
         if (saving instanceof KitSaving.Saved saved) {
-            send(answer, saved.revision());
+            send(answer, current.find(saved.revision().version()).orElseThrow());
         } else if (saving instanceof KitSaving.Conflict conflict) {
             Problem.conflict(
                     answer,
@@ -66,7 +65,7 @@ final class KitRoutes {
     }
 
     private void sendRevision(Context answer) {
-        send(answer, kits.findRevision(version(answer)).orElseThrow(() -> Refused.unknown("kit revision")));
+        send(answer, current.find(version(answer)).orElseThrow(() -> Refused.unknown("kit revision")));
     }
 
     private static long version(Context request) {
@@ -77,11 +76,10 @@ final class KitRoutes {
         return Long.parseLong(text);
     }
 
-    private static void send(Context answer, KitRevision revision) {
-        var document = KitDocument.of(revision.text(), "kit");
-        ObjectNode json = RecordJson.kit(revision);
-        json.set("entries", Answer.tree(KitText.entries(document.kit())));
-        document.assumed().forEach(json.putArray("assumed")::add);
+    private static void send(Context answer, CurrentKit.Read kit) {
+        ObjectNode json = RecordJson.kit(kit.revision());
+        json.set("entries", Answer.tree(KitText.entries(kit.document().kit())));
+        kit.document().assumed().forEach(json.putArray("assumed")::add);
         Answer.json(answer, json);
     }
 

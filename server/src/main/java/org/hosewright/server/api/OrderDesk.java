@@ -1,6 +1,8 @@
 package org.hosewright.server.api;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -10,7 +12,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
-import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.order.OrderText;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.order.Rounding;
@@ -18,7 +19,6 @@ import org.hosewright.ledger.card.CardAnalysis;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.kit.Kits;
 import org.hosewright.ledger.order.OrderBook;
 import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderRevision;
@@ -30,20 +30,30 @@ import org.hosewright.server.guard.Refusal;
 
 /** Where orders are worked out, looked up with the kit that they rest on, and made ready to print. */
 final class OrderDesk {
+    /** Sets kept read: the one in force, the one before, a proposed one, and some that people look back at. */
+    private static final int KEPT = 8;
+
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
 
     private final Orders orders;
-    private final Kits kits;
     private final CurrentKit current;
     private final Clock clock;
+    private final Cache<Long, OrderSet> sets =
+            Caffeine.newBuilder().maximumSize(KEPT).build();
+    private final Cache<Long, CardSet> cards =
+            Caffeine.newBuilder().maximumSize(KEPT).build();
+    private final Cache<Looked, Staleness> staleness =
+            Caffeine.newBuilder().maximumSize(KEPT).build();
 
-    OrderDesk(Orders orders, Kits kits, CurrentKit current, Clock clock) {
+    OrderDesk(Orders orders, CurrentKit current, Clock clock) {
         this.orders = orders;
-        this.kits = kits;
         this.current = current;
         this.clock = clock;
     }
+
+    /** What a set's staleness hangs on, beside what never changes. */
+    private record Looked(long number, long kitVersion, LocalDate day) {}
 
     /** A sheet's numbers and what stands across it. */
     record Print(OrderInFull order, CardSet cards, Stamp stamp) {}
@@ -58,11 +68,19 @@ final class OrderDesk {
 
     OrderInFull look(OrderBook book, long number) {
         OrderRevision revision = book.get(number);
-        OrderSet set = OrderText.read(revision.text());
+        OrderSet set = set(revision);
         Kit then = kitOf(revision);
-        Kit now = current.get().document().kit();
-        Optional<OrderSet> before = book.signedBefore(number).map(old -> OrderText.read(old.text()));
-        return new OrderInFull(revision, book, set, then, before, Staleness.of(set, then, now, today(now)));
+        CurrentKit.Read read = current.get();
+        Kit now = read.document().kit();
+        Staleness stale = staleness.get(
+                new Looked(number, read.version(), today(now)), looked -> Staleness.of(set, then, now, looked.day()));
+        return new OrderInFull(
+                revision, book, set, then, book.signedBefore(number).map(this::set), stale);
+    }
+
+    /** What a set says; its text never changes, so it is read once. */
+    private OrderSet set(OrderRevision revision) {
+        return sets.get(revision.number(), number -> OrderText.read(revision.text()));
     }
 
     OrderRevision propose(Rounding.Way way, Act act) {
@@ -83,6 +101,11 @@ final class OrderDesk {
     Print print(long number) {
         OrderInFull looked = look(number);
         OrderSet set = looked.set();
+        return new Print(looked, cards.get(number, order -> cards(looked, set)), stamp(looked));
+    }
+
+    private static CardSet cards(OrderInFull looked, OrderSet set) {
+        long number = looked.revision().number();
         CardSet cards =
                 CardAnalysis.of(looked.kit(), looked.revision().code() + " of order " + number, set.made(), set.way());
         if (!OrderText.write(OrderSet.of(cards, set.way()))
@@ -93,7 +116,7 @@ final class OrderDesk {
                     "This program works out other figures than order " + number
                             + " says, so nothing is printed. Propose a new order and see what changes.");
         }
-        return new Print(looked, cards, stamp(looked));
+        return cards;
     }
 
     /** What this device knows of a scanned sheet: never more than that. */
@@ -141,8 +164,8 @@ final class OrderDesk {
     }
 
     private Kit kitOf(OrderRevision revision) {
-        return kits.findRevision(revision.kitVersion())
-                .map(stored -> KitDocument.of(stored.text(), "kit").kit())
+        return current.find(revision.kitVersion())
+                .map(read -> read.document().kit())
                 .orElseThrow(() -> Refused.unknown("kit revision"));
     }
 

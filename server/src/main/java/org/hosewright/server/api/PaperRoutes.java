@@ -11,7 +11,6 @@ import java.util.function.BiFunction;
 import org.hosewright.documents.Papers;
 import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
-import org.hosewright.files.kit.Revision;
 import org.hosewright.files.order.RoundingWord;
 import org.hosewright.hydraulics.order.Rounding;
 import org.hosewright.hydraulics.quantity.QuantityShown;
@@ -63,7 +62,9 @@ final class PaperRoutes {
             return new Sheets(set(request), stamp(config));
         }
         OrderDesk.Print print = desk.print(OrderRoutes.number(order.get()));
-        return new Sheets(print.cards(), stamped(print));
+        CardSet cards =
+                Queried.find(request, "engine").map(print.cards()::ofEngine).orElse(print.cards());
+        return new Sheets(cards, stamped(print));
     }
 
     private void order(Context answer) {
@@ -84,9 +85,11 @@ final class PaperRoutes {
     private record Sheets(CardSet cards, Stamp stamp) {}
 
     private CardSet set(Context request) {
-        Kit now = kit.get().document().kit();
+        CurrentKit.Read read = kit.get();
+        Kit whole = read.document().kit();
+        Kit now = Queried.find(request, "engine").map(whole::ofEngine).orElse(whole);
         LocalDate today = LocalDate.ofInstant(config.clock().instant(), ZoneId.of(now.zone()));
-        return CardAnalysis.of(now, Revision.of(now), today, way(request));
+        return CardAnalysis.of(now, read.code(), today, way(request));
     }
 
     private static Rounding.Way way(Context request) {

@@ -34,7 +34,8 @@ final class ReachRoutes {
     }
 
     private void reach(Context answer) {
-        Kit now = kit.get().document().kit();
+        Kit whole = kit.get().document().kit();
+        Kit now = Queried.find(answer, "engine").map(whole::ofEngine).orElse(whole);
         Length rise = Queried.find(answer, "rise").map(QuantityText::length).orElse(new Length(0));
         Optional<Pressure> ceiling = Queried.find(answer, "ceiling").map(QuantityText::pressure);
         Optional<LocalDate> today = Optional.of(LocalDate.ofInstant(clock.instant(), ZoneId.of(now.zone())));

@@ -70,7 +70,7 @@ final class Readiness {
     private void reach() {
         try {
             var question = new ReachAnalysis.Question(new Length(0), Optional.empty(), Optional.of(today));
-            ReachReport report = ReachAnalysis.of(alone(), question);
+            ReachReport report = ReachAnalysis.of(kit.withPackages(Map.of(named.id(), named)), question);
             ReachResult result = report.packages().get(0).result();
             json.put("safe", shown.text(result.longestSafe())).put("stoppedBy", result.stoppedBy());
             double lies_m = named.hose().stream()
@@ -84,24 +84,6 @@ final class Readiness {
         } catch (InvalidInput e) {
             want(String.valueOf(e.getMessage()), "Enter it", "/kit");
         }
-    }
-
-    /** The kit with this package only. */
-    private Kit alone() {
-        return new Kit(
-                kit.company(),
-                kit.zone(),
-                kit.units(),
-                kit.crewReaction(),
-                kit.hoses(),
-                kit.nozzles(),
-                kit.appliances(),
-                kit.engines(),
-                kit.instruments(),
-                Map.of(named.id(), named),
-                kit.rule(),
-                kit.reserve(),
-                kit.evidence());
     }
 
     private void want(String says, String does, String go) {

@@ -48,7 +48,8 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
             }
         }
         var table = new ReadingsTable(drill.columns(), good);
-        return new StandingNight(ReadingParser.parse(table, kit, "this night"), rulings, troubles);
+        List<Reading> readings = good.isEmpty() ? List.of() : ReadingParser.parse(table, kit, "this night");
+        return new StandingNight(readings, rulings, troubles);
     }
 
     /** The same night, refused where a row of it cannot be read: numbers that are to be used must not pass one over. */

@@ -5,6 +5,7 @@ import { failed } from '../shared/notes.js';
 import { Part, busy, company } from '../shared/page.js';
 import { bare, head } from '../shared/table.js';
 import { set, capital, day } from '../shared/text.js';
+import { engineChoice, firstEngine } from '../shared/engines.js';
 
 const SHEETS = [
   { path: 'pump-card.pdf', name: 'Pump card', what: 'for the panel: discharge by length, legible at arm\'s length in red light' },
@@ -26,18 +27,29 @@ class PapersPage extends Part {
     this.drawing = null;
     /** @type {'nearest' | 'up'} */
     this.round = 'nearest';
+    /** @type {string[]} */
+    this.engines = [];
+    this.engine = '';
+  }
+
+  /** What the papers are asked for with. */
+  query() {
+    return new URLSearchParams({ round: this.round, ...(this.engine && { engine: this.engine }) });
   }
 
   /** @override */
   async connectedCallback() {
     super.connectedCallback();
-    this.none = (await company) === null;
+    const found = await company;
+    this.none = found === null;
+    this.engines = found?.engines ?? [];
+    this.engine = firstEngine(this.engines);
     if (!this.none) await this.look();
   }
 
   async look() {
     try {
-      this.preview = await get(`/papers?round=${this.round}`);
+      this.preview = await get(`/papers?${this.query()}`);
       this.trouble = '';
     } catch (error) {
       this.trouble = error instanceof Trouble ? error.message : String(error);
@@ -51,7 +63,7 @@ class PapersPage extends Part {
     const preview = this.preview;
     if (!preview) return busy('Working out the figures');
     const refused = preview.engines.flatMap((/** @type {any} */ engine) => engine.lines).flatMap((/** @type {any} */ line) => line.entries).filter((/** @type {any} */ entry) => !entry.stands).length;
-    return html`<p class="sub">Revision ${preview.revision}, ${day(preview.made)}. Rounded to ${preview.step}. ${refused === 0 ? 'Every figure passes its checks.'
+    return html`${engineChoice(this.engines, this.engine, (engine) => { this.engine = engine; this.look(); })}<p class="sub">Revision ${preview.revision}, ${day(preview.made)}. Rounded to ${preview.step}. ${refused === 0 ? 'Every figure passes its checks.'
         : `${refused} ${refused === 1 ? 'figure is' : 'figures are'} refused and will not be printed.`}</p>
       <p class="stamp">${preview.stamp}</p><p class="soft">${preview.stampMeans}</p>
       ${preview.engines.length === 0 ? html`<div class="empty"><p>No package is on an engine yet.</p><p><a href="/kit">Add a package</a></p></div>` : this.sheets()}
@@ -70,7 +82,7 @@ class PapersPage extends Part {
   /** @param {string} path */
   async print(path) {
     this.drawing = path;
-    await save(`/papers/${path}?round=${this.round}`).catch(failed);
+    await save(`/papers/${path}?${this.query()}`).catch(failed);
     this.drawing = null;
   }
 

@@ -5,6 +5,7 @@ import { Part, busy, company } from '../shared/page.js';
 import { stroke } from '../shared/drawing.js';
 import { set, capital } from '../shared/text.js';
 import { working } from '../shared/working.js';
+import { engineChoice, firstEngine } from '../shared/engines.js';
 import './rise.js';
 
 const NARROW = 560;
@@ -22,6 +23,9 @@ class Reach extends Part {
     this.working = false;
     this.rise = '';
     this.ceiling = '';
+    /** @type {string[]} */
+    this.engines = [];
+    this.engine = '';
   }
 
   /** @override */
@@ -30,12 +34,14 @@ class Reach extends Part {
     const found = await company;
     this.none = found === null;
     this.us = found?.units !== 'si';
+    this.engines = found?.engines ?? [];
+    this.engine = firstEngine(this.engines);
     if (!this.none) await this.ask();
   }
 
   async ask() {
     this.working = true;
-    const query = new URLSearchParams({ sheet: this.clientWidth < NARROW ? 'phone' : 'laptop', ...(this.rise && { rise: this.rise }), ...(this.ceiling && { ceiling: this.ceiling }) });
+    const query = new URLSearchParams({ sheet: this.clientWidth < NARROW ? 'phone' : 'laptop', ...(this.engine && { engine: this.engine }), ...(this.rise && { rise: this.rise }), ...(this.ceiling && { ceiling: this.ceiling }) });
     try {
       this.report = await get(`/reach?${query}`);
       this.trouble = '';
@@ -54,7 +60,8 @@ class Reach extends Part {
   }
 
   question() {
-    return html`<form class="asked" @submit=${(/** @type {Event} */ event) => this.submit(event)}>
+    return html`${engineChoice(this.engines, this.engine, (engine) => { this.engine = engine; this.ask(); })}
+      <form class="asked" @submit=${(/** @type {Event} */ event) => this.submit(event)}>
       <hw-rise .us=${this.us ?? true} @rise=${(/** @type {CustomEvent} */ event) => { this.rise = event.detail; this.ask(); }}></hw-rise>
       <div class="field"><label>Another ceiling than each engine's own<input name="ceiling" autocomplete="off" placeholder=${this.us ?? true ? '225 psi' : '900 kPa'}></label></div>
       <button>Ask at this ceiling</button></form>`;

@@ -2,7 +2,7 @@
 import { LitElement, html } from 'lit';
 import { get } from './api.js';
 
-/** @typedef {{ company: string, units: 'us' | 'si', demo: boolean, zone: string, kitVersion: number, revision: string }} Company */
+/** @typedef {{ company: string, units: 'us' | 'si', demo: boolean, zone: string, engines: string[], kitVersion: number, revision: string }} Company */
 
 /** A page, or a part of one, drawn into the document itself. */
 export class Part extends LitElement {
