@@ -16,9 +16,10 @@ const LONGEST_ms = 300000;
  * The reference keeps its network open and starts from cold flows (batch), or also orders its equations anew (whole).
  */
 const COMPARED = [
-  ['line', 'line', 2e6, 'batch', 20000, 100, 'one pump, hose, nozzle: batch'],
+  ['line', 'batch', 2e6, 'batch', 20000, 100, 'one pump, hose, nozzle: batch'],
   ['line', 'line-call', 1e6, 'batch', 20000, 4, 'one pump, hose, nozzle: single call'],
-  ['engine', 'solve', 50000, 'batch', 10000, 50, 'two intakes, four discharges, a wye: batch'],
+  ['engine', 'batch', 500000, 'batch', 10000, 50, 'two intakes, four discharges, a wye: batch'],
+  ['engine', 'solve', 50000, 'batch', 10000, 1, 'two intakes, four discharges, a wye: single solve'],
   ['100', 'solve', 5000, 'whole', 1500, 5, 'grid of 100: from the network on'],
   ['1000', 'solve', 250, 'whole', 60, 3, 'grid of 1,000: from the network on'],
   ['10000', 'solve', 12, 'whole', 2, 1.5, 'grid of 10,000: from the network on'],
@@ -45,7 +46,7 @@ if (only !== '--cases') {
 
 function grow() {
   console.log('Growth: nodes, CPU microseconds a whole solve, memory it takes [MB]');
-  for (const [size, count] of [[10, 50000], [100, 5000], [1000, 250], [10000, 10], [100000, 2]]) {
+  for (const [size, count] of [[10, 50000], [100, 5000], [1000, 250], [10000, 10], [30000, 2]]) {
     const file = caseFile(String(size), 'shape');
     try {
       console.log(`${size}: ${round(measure('solve', file, count))}, ${round(measure('memory', file, 1))}`);
@@ -56,7 +57,7 @@ function grow() {
 }
 
 function scenarios() {
-  console.log(`A million scenarios of the second case: ${round(measure('solve', caseFile('engine'), 1e6))} CPU seconds`);
+  console.log(`A million scenarios of the second case: ${round(measure('batch', caseFile('engine'), 1e6))} CPU seconds`);
 }
 
 function caseFile(name, what = 'case') {

@@ -32,6 +32,8 @@ final class Case {
     private int nodes;
     private int links;
     private int hoses;
+    private String firstHose = "";
+    private double firstHead_Pa;
 
     private Case(double share) {
         this.share = share;
@@ -69,12 +71,29 @@ final class Case {
             case "r" -> fixed(numbers[1]);
             case "j" -> junction(numbers);
             case "t" -> tip(numbers);
-            default -> network.link("L" + links++, "N" + (int) numbers[1], "N" + (int) numbers[2], law(kind, numbers));
+            default -> link(kind, numbers);
         }
+    }
+
+    private void link(String kind, double[] numbers) {
+        String name = "L" + links++;
+        firstHose = kind.equals("h") && firstHose.isEmpty() ? name : firstHose;
+        network.link(name, "N" + (int) numbers[1], "N" + (int) numbers[2], law(kind, numbers));
+    }
+
+    /** The name of the first hose's link, whose loss is varied; empty where there is none. */
+    String firstHose() {
+        return firstHose;
+    }
+
+    /** The head of the first node, which is varied [Pa]. */
+    double firstHead_Pa() {
+        return firstHead_Pa;
     }
 
     private void fixed(double head_ft) {
         double varied = nodes == 0 ? share : 1;
+        firstHead_Pa = nodes == 0 ? head_ft * share * PA_PER_FT : firstHead_Pa;
         network.fixed("N" + nodes++, head_ft * varied * PA_PER_FT);
     }
 

@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.network.Freed;
 import org.hosewright.hydraulics.network.Network;
 import org.hosewright.hydraulics.network.NetworkSolver;
 import org.hosewright.hydraulics.network.NetworkState;
+import org.hosewright.hydraulics.network.Scenarios;
 
 /** CPU microseconds a solve, of the whole process once it is warm.
  *
@@ -20,6 +22,7 @@ import org.hosewright.hydraulics.network.NetworkState;
  * memory FILE           what one solve takes from the heap [MB]
  * solve FILE COUNT      whole solves of networks that stand ready: laying out, ordering, solving
  * call  FILE COUNT      the same, and the network built from names each time
+ * batch FILE COUNT      scenarios of one network laid out once: the head of the first node and the loss of the first hose vary
  * line  FILE COUNT      lines that stand ready, in closed form
  * line-call FILE COUNT  the same, and the line built from its equipment each time
  * </pre>
@@ -63,6 +66,9 @@ public final class Measure {
         if (what.equals("call")) {
             return i -> flow(Case.of(text, share(i)).network());
         }
+        if (what.equals("batch")) {
+            return batch(text);
+        }
         if (what.equals("line-call")) {
             return i -> OneLine.solve(OneLine.of(share(i)), share(i)).flow().cubicMetresPerSecond();
         }
@@ -77,6 +83,22 @@ public final class Measure {
                 .mapToObj(i -> Case.of(text, share(i)).network())
                 .toList();
         return i -> flow(networks.get(i % ready));
+    }
+
+    private static IntToDoubleFunction batch(List<String> text) {
+        Case one = Case.of(text, 1);
+        Network network = one.network();
+        String hose = one.firstHose();
+        Scenarios scenarios = new Scenarios(network, List.of(Freed.head("N0"), Freed.coefficient(hose, 0)));
+        double head_Pa = one.firstHead_Pa();
+        double r = network.law(hose).coefficient(0);
+        int asked = scenarios.link("L0");
+        return i -> {
+            scenarios.set(0, head_Pa * share(i));
+            scenarios.set(1, r * share(i));
+            scenarios.solve();
+            return scenarios.flow_m3s(asked);
+        };
     }
 
     private static double flow(Network network) {
