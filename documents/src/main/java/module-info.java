@@ -12,5 +12,7 @@ module org.hosewright.documents {
     requires org.apache.pdfbox.io;
 
     exports org.hosewright.documents;
+    exports org.hosewright.documents.matter;
+    exports org.hosewright.documents.picture;
     exports org.hosewright.documents.stamp;
 }

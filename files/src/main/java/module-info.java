@@ -9,6 +9,7 @@ module org.hosewright.files {
     requires org.apache.commons.csv;
     requires org.snakeyaml.engine;
 
+    exports org.hosewright.files.json;
     exports org.hosewright.files.kit;
     exports org.hosewright.files.lay;
     exports org.hosewright.files.order;
@@ -17,4 +18,5 @@ module org.hosewright.files {
     exports org.hosewright.files.relays;
     exports org.hosewright.files.result;
     exports org.hosewright.files.track;
+    exports org.hosewright.files.walk;
 }

@@ -3,6 +3,10 @@ package org.hosewright.documents;
 import org.hosewright.documents.card.PocketCard;
 import org.hosewright.documents.card.PumpCard;
 import org.hosewright.documents.card.Tags;
+import org.hosewright.documents.ground.StretchPaper;
+import org.hosewright.documents.ground.WalkPaper;
+import org.hosewright.documents.matter.StretchMatter;
+import org.hosewright.documents.matter.WalkMatter;
 import org.hosewright.documents.order.OrderPaper;
 import org.hosewright.documents.press.Press;
 import org.hosewright.documents.report.ReportPaper;
@@ -36,6 +40,16 @@ public final class Papers {
     /** All packages on a strip that folds to fit a pocket. */
     public static byte[] pocketCard(CardSet set, Stamp stamp) {
         return Press.print(PocketCard.sheet(set, stamp));
+    }
+
+    /** The sheet of a stretch to an address. */
+    public static byte[] stretch(StretchMatter matter, Stamp stamp) {
+        return Press.print(StretchPaper.sheet(matter, stamp));
+    }
+
+    /** What each length reaches along a walk. */
+    public static byte[] walk(WalkMatter matter, Stamp stamp) {
+        return Press.print(WalkPaper.sheet(matter, stamp));
     }
 
     /** The order itself: its numbers, what changes, the table of revisions, the list to sign on reading. */

@@ -54,14 +54,19 @@ public final class Demo {
                     table.rows().stream().map(ReadingsTable.Row::cells).toList();
             ports.drills().create(new DrillHead("Drill night", DATE, table.columns()), rows, ACT);
         }
+        DemoGround.fill(ports.leaves(), ACT);
     }
 
-    private static String text(String example) {
+    static String text(String example) {
+        return new String(bytes(example), StandardCharsets.UTF_8);
+    }
+
+    static byte[] bytes(String example) {
         try (InputStream in = Demo.class.getResourceAsStream("examples/" + example)) {
             if (in == null) {
                 throw new IllegalStateException("The program was built without its example " + example + ".");
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -87,7 +87,7 @@ final class GuardTest {
                         .header("Content-Type", "application/json")
                         .POST(BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(chunk))));
         assertThat(chunked.statusCode()).isEqualTo(413);
-        assertThat(chunked.body()).contains("2 MB");
+        assertThat(chunked.body()).contains("longer than 3 MB");
     }
 
     @Test

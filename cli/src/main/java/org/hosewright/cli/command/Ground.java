@@ -5,15 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.track.TerrainFile;
+import org.hosewright.files.walk.KnownLength;
 import org.hosewright.ground.walk.EnteredRise;
 import org.hosewright.ground.walk.MeasuredLength;
 import org.hosewright.ground.walk.WalkQuestion;
-import org.hosewright.hydraulics.error.InvalidInput;
-import org.hosewright.hydraulics.quantity.Kind;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
-import org.hosewright.hydraulics.quantity.Quantity;
-import org.hosewright.hydraulics.quantity.QuantityText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -41,15 +38,11 @@ final class Ground {
         if (terrain != null) {
             question = question.withTerrain(TerrainFile.read(terrain));
         }
-        if (up != null && down != null) {
-            throw new InvalidInput("rise", "--up and --down", "one of the two", "");
-        }
-        Optional<EnteredRise> rise =
-                rise("--up", up, EnteredRise.Direction.UP).or(() -> rise("--down", down, EnteredRise.Direction.DOWN));
+        Optional<EnteredRise> rise = KnownLength.rise(Optional.ofNullable(up), Optional.ofNullable(down));
         question = rise.map(question::withRise).orElse(question);
         List<MeasuredLength> lengths = new ArrayList<>();
         int last = bare.track().fixes().size() - 1;
-        OptionText.find("--measured", measured, Ground::length)
+        OptionText.find("--measured", measured, KnownLength::of)
                 .map(known -> measured(known, last))
                 .ifPresent(lengths::add);
         return question.withMeasured(lengths);
@@ -58,19 +51,5 @@ final class Ground {
     private static MeasuredLength measured(Known<Length> known, int last) {
         return new MeasuredLength(
                 known.value(), known.standardError().orElse(new Length(0)), MeasuredLength.By.TAPE, last);
-    }
-
-    private static Optional<EnteredRise> rise(String option, @Nullable String text, EnteredRise.Direction direction) {
-        return OptionText.find(option, text, Ground::length)
-                .map(known -> new EnteredRise(
-                        direction, known.value(), known.standardError().orElse(new Length(0))));
-    }
-
-    private static Known<Length> length(String text) {
-        Known<Quantity> known = QuantityText.known(Kind.LENGTH, text);
-        Length value = new Length(known.value().si());
-        return known.standardError()
-                .map(error -> Known.of(value, new Length(error.si())))
-                .orElseGet(() -> Known.of(value));
     }
 }

@@ -4,7 +4,7 @@ import org.hosewright.ground.track.Position;
 import org.hosewright.hydraulics.error.InvalidInput;
 
 /** Whether latitude and longitude were written the wrong way round. */
-final class Swapped {
+public final class Swapped {
     /** South of this nobody lays hose, but swapped longitudes of half the earth lie there [degrees]. */
     private static final double SOUTHERNMOST_deg = -60;
 
@@ -14,7 +14,7 @@ final class Swapped {
      *
      * @throws InvalidInput off the earth, or in the Antarctic where the swapped position is not
      */
-    static Position check(double latitude_deg, double longitude_deg, String order, String where) {
+    public static Position check(double latitude_deg, double longitude_deg, String order, String where) {
         boolean off = Math.abs(latitude_deg) > 90 && Math.abs(longitude_deg) <= 90;
         boolean cold = latitude_deg < SOUTHERNMOST_deg && longitude_deg >= SOUTHERNMOST_deg && longitude_deg <= 90;
         if (off || cold) {

@@ -8,16 +8,18 @@ import org.hosewright.hydraulics.error.InvalidInput;
  */
 public enum StairRule {
     /** One section for every flight of return stairs. @source Fire Rescue Magazine, 2018 */
-    SECTION_A_FLIGHT(1, "a section for every floor climbed by return stairs"),
+    SECTION_A_FLIGHT("section-a-flight", 1, "a section for every floor climbed by return stairs"),
     /** One section for two floors, where there is no well. @source a forum of crews; the least that is taught */
-    SECTION_FOR_TWO_FLOORS(2, "a section for every two floors"),
+    SECTION_FOR_TWO_FLOORS("section-for-two-floors", 2, "a section for every two floors"),
     /** The hose goes straight up the well between the flights. @source a forum of crews */
-    WELL_HOLE(5, "a section for every five floors, up the well between the flights");
+    WELL_HOLE("well-hole", 5, "a section for every five floors, up the well between the flights");
 
+    private final String word;
     private final int floors;
     private final String says;
 
-    StairRule(int floors, String says) {
+    StairRule(String word, int floors, String says) {
+        this.word = word;
         this.floors = floors;
         this.says = says;
     }
@@ -31,6 +33,11 @@ public enum StairRule {
             throw new InvalidInput("floors climbed", String.valueOf(climbed), "0 or more", "");
         }
         return (climbed + floors - 1) / floors;
+    }
+
+    /** The word in files. */
+    public String word() {
+        return word;
     }
 
     /** The rule in words. */

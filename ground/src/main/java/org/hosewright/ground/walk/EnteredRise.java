@@ -12,13 +12,19 @@ import org.hosewright.hydraulics.quantity.Numbers;
 public record EnteredRise(Direction direction, Length height, Length standardError) {
     /** Which way. */
     public enum Direction {
-        UP(1),
-        DOWN(-1);
+        UP("up", 1),
+        DOWN("down", -1);
 
+        private final String word;
         private final int sign;
 
-        Direction(int sign) {
+        Direction(String word, int sign) {
+            this.word = word;
             this.sign = sign;
+        }
+
+        public String word() {
+            return word;
         }
     }
 

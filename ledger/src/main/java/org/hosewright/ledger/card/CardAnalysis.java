@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Set;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.EngineRecord;
@@ -48,7 +50,7 @@ public final class CardAnalysis {
     }
 
     /** The height of a storey that cards count with. @source common practice: 10 ft; 3 m where metres are used */
-    static Length floor(UnitSystem units) {
+    public static Length floor(UnitSystem units) {
         return units == UnitSystem.US ? Length.ofFeet(10) : Length.ofMetres(3);
     }
 
@@ -70,5 +72,12 @@ public final class CardAnalysis {
         } catch (InvalidInput nothingStopsIt) {
             assumed.add("No figures are printed for " + named.id() + ". " + nothingStopsIt.getMessage());
         }
+    }
+
+    /** What a floor takes, rounded up to a whole psi or to 5 kPa. */
+    public static Pressure floorAdder(UnitSystem units) {
+        double floor_Pa = Constants.WATER_PA_PER_M * floor(units).metres();
+        Pressure step = units == UnitSystem.US ? Pressure.ofPsi(1) : Pressure.ofKPa(5);
+        return new Pressure(Math.ceil(floor_Pa / step.pascals() - 1e-9) * step.pascals());
     }
 }

@@ -15,11 +15,9 @@ import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.order.OrderedCheck;
 import org.hosewright.hydraulics.order.Ordering;
 import org.hosewright.hydraulics.order.Rounding;
-import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
-import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.reach.Reach;
 import org.hosewright.hydraulics.reach.ReachResult;
 import org.hosewright.ledger.kit.EngineRecord;
@@ -72,7 +70,7 @@ final class CardMaking {
                 gauge.says(shown),
                 InWords.evidence(kit, named),
                 entries,
-                floorAdder(),
+                CardAnalysis.floorAdder(kit.units()),
                 mostGauge(entries.get(entries.size() - 1)),
                 CardAnalysis.floor(kit.units()),
                 longest,
@@ -125,14 +123,6 @@ final class CardMaking {
                     && night.tested().isPresent()
                     && night.tested().get().metres() >= longer.length().metres() * (1 - 1e-9);
         });
-    }
-
-    /** What a floor takes, rounded up to a whole psi or to 5 kPa. */
-    private Pressure floorAdder() {
-        double floor_Pa =
-                Constants.WATER_PA_PER_M * CardAnalysis.floor(kit.units()).metres();
-        Pressure step = kit.units() == UnitSystem.US ? Pressure.ofPsi(1) : Pressure.ofKPa(5);
-        return new Pressure(Math.ceil(floor_Pa / step.pascals() - 1e-9) * step.pascals());
     }
 
     /** The figure at which the first limit of pressure would be met, floors or not, rounded down to a step. */

@@ -13,7 +13,7 @@ import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
 
 /** The pressures not to be passed along a line: the company's ceiling, and each hose's where that is lower. */
-final class PictureLimits {
+public final class PictureLimits {
     private PictureLimits() {}
 
     static List<LimitBand> of(Kit kit, String discharge, List<Stretch> hose) {
@@ -25,7 +25,7 @@ final class PictureLimits {
         return of(kit, ceiling, hose);
     }
 
-    static List<LimitBand> of(Kit kit, Optional<Pressure> ceiling, List<Stretch> hose) {
+    public static List<LimitBand> of(Kit kit, Optional<Pressure> ceiling, List<Stretch> hose) {
         QuantityShown shown = QuantityShown.of(kit.units());
         List<LimitBand> limits = new ArrayList<>();
         double most_Pa = ceiling.map(Pressure::pascals).orElse(Double.POSITIVE_INFINITY);

@@ -12,10 +12,14 @@ final class GroundLine {
     /** A dip less deep than this is not looked at [m]. */
     private static final double DIP_m = 0.5;
 
-    private final List<WayPoint> way;
+    private final double[] along_m;
+    private final double[] height_m;
 
     GroundLine(List<WayPoint> way) {
-        this.way = way;
+        along_m = way.stream()
+                .mapToDouble(point -> point.along().value().metres())
+                .toArray();
+        height_m = way.stream().mapToDouble(point -> point.height().metres()).toArray();
     }
 
     /** The line with its hoses on the ground, the tip at its end. */
@@ -43,12 +47,11 @@ final class GroundLine {
     /** Where the way is lowest between two distances; the first one where it is nowhere lower [m]. */
     private double lowest_m(double from_m, double to_m) {
         double lowest_m = from_m;
-        double height_m = height_m(from_m);
-        for (WayPoint point : way) {
-            double at_m = point.along().value().metres();
-            if (at_m > from_m && at_m < to_m && point.height().metres() < height_m) {
-                lowest_m = at_m;
-                height_m = point.height().metres();
+        double least_m = height_m(from_m);
+        for (int i = firstAt(from_m); i < along_m.length && along_m[i] < to_m; i++) {
+            if (along_m[i] > from_m && height_m[i] < least_m) {
+                lowest_m = along_m[i];
+                least_m = height_m[i];
             }
         }
         return lowest_m;
@@ -56,17 +59,28 @@ final class GroundLine {
 
     /** The height at a distance, level beyond the end [m]. */
     double height_m(double at_m) {
-        WayPoint before = way.get(0);
-        for (WayPoint point : way) {
-            double here_m = point.along().value().metres();
-            if (here_m >= at_m) {
-                double back_m = before.along().value().metres();
-                double share = here_m > back_m ? (at_m - back_m) / (here_m - back_m) : 1;
-                double climb_m = point.height().metres() - before.height().metres();
-                return before.height().metres() + share * climb_m;
-            }
-            before = point;
+        int next = firstAt(at_m);
+        if (next == along_m.length) {
+            return height_m[next - 1];
         }
-        return before.height().metres();
+        int before = Math.max(0, next - 1);
+        double run_m = along_m[next] - along_m[before];
+        double share = run_m > 0 ? (at_m - along_m[before]) / run_m : 1;
+        return height_m[before] + share * (height_m[next] - height_m[before]);
+    }
+
+    /** The first point at a distance or beyond it; the count of points where none is. */
+    private int firstAt(double at_m) {
+        int low = 0;
+        int high = along_m.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (along_m[middle] < at_m) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 }

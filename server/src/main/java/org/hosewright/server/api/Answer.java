@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** Small ways to answer. */
 final class Answer {
@@ -46,6 +47,16 @@ final class Answer {
         answer.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
                 .contentType(type)
                 .result(content);
+    }
+
+    /** What people call a thing, fit for a file's name.
+     *
+     * @param otherwise the name where none of its letters will do
+     */
+    static String fileName(String called, String otherwise) {
+        String plain =
+                called.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return plain.isEmpty() ? otherwise : plain;
     }
 
     static void file(Context answer, String name, String type, String content) {

@@ -24,6 +24,8 @@ public final class Api {
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
+        var walks = new WalkDesk(ports.leaves(), kit, config.clock());
+        var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
                         new StationRoutes(kit, ports.drills(), desk, config.clock()).list(),
@@ -34,6 +36,11 @@ public final class Api {
                         new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
                         new OrderRoutes(ports.orders(), desk).list(),
+                        new WalkRoutes(ports.leaves(), walks).list(),
+                        new StretchRoutes(ports.leaves(), stretches).list(),
+                        new GroundPapers(ports.leaves(), stretches, walks, desk, config).list(),
+                        new LayerRoutes(ports.leaves()).list(),
+                        new PictureRoutes(ports.leaves()).list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();

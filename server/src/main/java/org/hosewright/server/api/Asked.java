@@ -36,8 +36,16 @@ final class Asked {
      * @param keys all keys it may have
      */
     static Asked of(Context request, Set<String> keys) {
+        return of(request, keys, Body.MOST_BYTES);
+    }
+
+    /** As {@link #of(Context, Set)}, for content that may be longer or must be shorter.
+     *
+     * @param most of the content [bytes]
+     */
+    static Asked of(Context request, Set<String> keys, int most) {
         try {
-            return of(JSON.readTree(Body.text(request)), "the request").only(keys);
+            return of(JSON.readTree(Body.text(request, most)), "the request").only(keys);
         } catch (JacksonException e) {
             throw new Refusal(400, "Not JSON", "The content is not one JSON object: " + e.getOriginalMessage());
         }
@@ -93,6 +101,11 @@ final class Asked {
             texts.add(node.asText());
         }
         return texts;
+    }
+
+    /** An object of its own format, as text for the reader that knows it. */
+    String json(String key) {
+        return object(key).object.toString();
     }
 
     Asked object(String key) {

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -120,8 +119,6 @@ final class DrillRoutes {
 
     /** A night's name, fit for a file. */
     static String fileName(DrillRecord drill) {
-        String plain = drill.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        String trimmed = plain.replaceAll("^-|-$", "");
-        return trimmed.isEmpty() ? "night-" + drill.date() : trimmed;
+        return Answer.fileName(drill.name(), "night-" + drill.date());
     }
 }

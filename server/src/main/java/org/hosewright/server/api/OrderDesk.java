@@ -144,7 +144,8 @@ final class OrderDesk {
                 .put("standing", order.standing().word());
     }
 
-    private static Stamp stamp(OrderInFull looked) {
+    /** What stands across a sheet of an order. */
+    static Stamp stamp(OrderInFull looked) {
         long number = looked.revision().number();
         return switch (looked.standing()) {
             case PROPOSED -> Stamp.UNSIGNED;

@@ -12,6 +12,9 @@ public final class Body {
     /** The longest text taken [bytes]: a readings file of 2 MB, written as a JSON string. */
     public static final int MOST_BYTES = 3_000_000;
 
+    /** The longest text with a recorded track [bytes]: a track file of 10 MB, written as a JSON string. */
+    public static final int MOST_TRACK_BYTES = 12_000_000;
+
     private Body() {}
 
     /** Reads the text.
@@ -19,13 +22,21 @@ public final class Body {
      * @throws Refusal it is longer than {@link #MOST_BYTES}, or not UTF-8 text
      */
     public static String text(Context request) {
-        if (request.req().getContentLengthLong() > MOST_BYTES) {
-            throw tooLong();
+        return text(request, MOST_BYTES);
+    }
+
+    /** As {@link #text(Context)}, for another bound.
+     *
+     * @param most the longest text taken [bytes]
+     */
+    public static String text(Context request, int most) {
+        if (request.req().getContentLengthLong() > most) {
+            throw tooLong(most);
         }
         try (InputStream in = request.req().getInputStream()) {
-            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-            if (bytes.length > MOST_BYTES) {
-                throw tooLong();
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw tooLong(most);
             }
             return StandardCharsets.UTF_8
                     .newDecoder()
@@ -38,8 +49,10 @@ public final class Body {
         }
     }
 
-    private static Refusal tooLong() {
+    private static Refusal tooLong(int most) {
         return new Refusal(
-                413, "Too long", "The file is longer than 2 MB; a night's readings or a kit are far shorter.");
+                413,
+                "Too long",
+                "The content is longer than " + most / 1_000_000 + " MB; files of this kind are far shorter.");
     }
 }

@@ -32,7 +32,7 @@ public final class SafeHeaders {
         answer.header("Referrer-Policy", "no-referrer");
         answer.header("Cross-Origin-Opener-Policy", "same-origin");
         answer.header("Cross-Origin-Resource-Policy", "same-origin");
-        answer.header("Permissions-Policy", "camera=(), geolocation=(), microphone=()");
+        answer.header("Permissions-Policy", "camera=(), geolocation=(self), microphone=()");
         answer.header("Cache-Control", "no-store");
     }
 }

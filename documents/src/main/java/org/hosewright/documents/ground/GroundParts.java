@@ -1,0 +1,67 @@
+package org.hosewright.documents.ground;
+
+import java.util.List;
+import org.hosewright.documents.matter.Photograph;
+import org.hosewright.documents.part.Parts;
+import org.hosewright.documents.press.Html;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.ledger.walk.LineThere;
+
+/** Pieces that the papers about the ground share. */
+final class GroundParts {
+    /** Of drills on streets that are open. @source common practice */
+    private static final List<String> OUTDOORS = List.of(
+            "Ask the neighbours' leave before hose or water goes on their ground.",
+            "Guard the hose and the crew against traffic; close the lane or set a watch.",
+            "Spray on a road blinds drivers and freezes: keep the stream off it.");
+
+    private static final int MOST_PICTURES = 3;
+
+    private GroundParts() {}
+
+    static Html section(String head, Html inside) {
+        return inside.isEmpty()
+                ? Html.NOTHING
+                : Html.tag("div", Html.tag("h2", head), inside).in("section whole");
+    }
+
+    static Html photographs(List<Photograph> photographs) {
+        return Html.tag(
+                        "div",
+                        Html.all(photographs.stream()
+                                .limit(MOST_PICTURES)
+                                .map(GroundParts::photograph)
+                                .toList()))
+                .in("photographs");
+    }
+
+    private static Html photograph(Photograph photograph) {
+        Html picture = Html.picture("data:image/jpeg;base64," + photograph.jpegBase64(), photograph.name());
+        return Html.tag("div", picture, Html.tag("p", photograph.name()).in("caption"))
+                .in("photograph");
+    }
+
+    static Html cautions(List<String> own) {
+        return Parts.list(
+                java.util.stream.Stream.concat(own.stream(), OUTDOORS.stream()).toList());
+    }
+
+    static Html attribution(List<String> attributions) {
+        return attributions.isEmpty()
+                ? Html.NOTHING
+                : Html.tag("p", "Map data: " + String.join("; ", attributions) + ".")
+                        .in("fine");
+    }
+
+    /** The first limit in words: what, and how much of it is used. */
+    static String limit(LineThere line) {
+        return line.first()
+                .map(limit -> (limit.broken() ? "BROKEN: " : "") + limit.what() + ", " + Math.round(100 * limit.used())
+                        + " %")
+                .orElse("no limit is known");
+    }
+
+    static String holds(LineThere line, QuantityShown shown) {
+        return line.isSafe() ? shown.withBand(line.flow()) : "NOT SAFE";
+    }
+}

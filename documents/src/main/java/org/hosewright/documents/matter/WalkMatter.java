@@ -1,0 +1,28 @@
+package org.hosewright.documents.matter;
+
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.hydraulics.profile.LineProfile;
+import org.hosewright.ledger.walk.WalkReport;
+
+/** What a page is made from.
+ *
+ * @param company its name
+ * @param name of the walk
+ * @param report what the walk comes to
+ * @param profile the line along it, where a package was chosen
+ * @param photographs of the way
+ * @param attributions of the map data of the company's layers
+ */
+public record WalkMatter(
+        String company,
+        String name,
+        WalkReport report,
+        Optional<LineProfile> profile,
+        List<Photograph> photographs,
+        List<String> attributions) {
+    public WalkMatter {
+        photographs = List.copyOf(photographs);
+        attributions = List.copyOf(attributions);
+    }
+}

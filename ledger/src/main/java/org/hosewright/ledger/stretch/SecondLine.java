@@ -1,0 +1,63 @@
+package org.hosewright.ledger.stretch;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.hosewright.hydraulics.limit.RatedCurve;
+import org.hosewright.hydraulics.line.Duty;
+import org.hosewright.hydraulics.line.Line;
+import org.hosewright.hydraulics.line.LineSolver;
+import org.hosewright.hydraulics.line.LineState;
+import org.hosewright.hydraulics.quantity.Flow;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitBounds;
+import org.hosewright.ledger.line.KitLines;
+
+/** The pump with a second line beside the stretch, each from a discharge of its own: the higher one sets it.
+ *
+ * @param named the second line's package, at its whole length on the same rise
+ * @param pump pump pressure for both
+ * @param gated how much the other line's discharge is gated down
+ * @param gate the discharge that is gated
+ * @param flow of both
+ * @param enough false where the pump's rated capacity at that pressure does not cover both; true where it has no rating
+ */
+public record SecondLine(HosePackage named, Pressure pump, Pressure gated, String gate, Flow flow, boolean enough) {
+
+    /** A second line beside a stretch; absent where both hang on one discharge: that is a lay, not two lines.
+     *
+     * @param first the line of the stretch, which pumps by its duty
+     * @param of the package of the stretch
+     */
+    static Optional<SecondLine> find(
+            Kit kit, HosePackage of, Line first, HosePackage second, Length rise, Optional<LocalDate> today) {
+        if (second.engine().equals(of.engine()) && second.discharge().equals(of.discharge())) {
+            return Optional.empty();
+        }
+        LineState one = solved(kit, of, first, today);
+        LineState other = solved(kit, second, KitLines.of(kit, second, rise), today);
+        boolean higher = other.pump().pascals() > one.pump().pascals();
+        Pressure pump = higher ? other.pump() : one.pump();
+        Pressure less = higher ? one.pump() : other.pump();
+        Flow both = new Flow(one.flow().cubicMetresPerSecond() + other.flow().cubicMetresPerSecond());
+        boolean enough = KitBounds.of(kit, of, today)
+                .rated()
+                .map(rated ->
+                        new RatedCurve(rated).capacity(pump).cubicMetresPerSecond() >= both.cubicMetresPerSecond())
+                .orElse(true);
+        return Optional.of(new SecondLine(
+                second,
+                pump,
+                new Pressure(pump.pascals() - less.pascals()),
+                higher ? of.discharge() : second.discharge(),
+                both,
+                enough));
+    }
+
+    private static LineState solved(Kit kit, HosePackage named, Line line, Optional<LocalDate> today) {
+        Duty duty = Duty.of(line, KitBounds.of(kit, named, today).target());
+        return LineSolver.solve(line, duty.ask());
+    }
+}

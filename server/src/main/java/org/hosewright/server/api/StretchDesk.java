@@ -1,0 +1,51 @@
+package org.hosewright.server.api;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.files.walk.StretchText;
+import org.hosewright.ground.stretch.StretchFactor;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.leaf.LeafKind;
+import org.hosewright.ledger.leaf.Leaves;
+import org.hosewright.ledger.stretch.KeptStretch;
+import org.hosewright.ledger.stretch.StretchReport;
+
+/** Where stretches are worked out, with the kit in force and what the company has learnt from its own. */
+final class StretchDesk {
+    private final Leaves leaves;
+    private final CurrentKit current;
+    private final Clock clock;
+
+    StretchDesk(Leaves leaves, CurrentKit current, Clock clock) {
+        this.leaves = leaves;
+        this.current = current;
+        this.clock = clock;
+    }
+
+    Kit kit() {
+        return current.get().document().kit();
+    }
+
+    LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), ZoneId.of(kit().zone()));
+    }
+
+    String text(KeptStretch stretch) {
+        return StretchText.write(stretch, kit().units());
+    }
+
+    StretchReport report(KeptStretch stretch) {
+        return StretchReport.of(stretch, kit(), findFactor(), Optional.of(today()));
+    }
+
+    /** Hose used over hose planned, as the company's own stretches tell. */
+    Optional<StretchFactor> findFactor() {
+        List<KeptStretch> all = leaves.listWhole(LeafKind.STRETCH).stream()
+                .map(leaf -> StretchText.read(leaf.text()))
+                .toList();
+        return KeptStretch.factor(all, kit());
+    }
+}

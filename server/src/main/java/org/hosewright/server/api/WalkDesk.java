@@ -1,0 +1,107 @@
+package org.hosewright.server.api;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.hosewright.files.walk.WalkText;
+import org.hosewright.ground.track.Track;
+import org.hosewright.hydraulics.profile.LineProfile;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.UnitSystem;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.leaf.Leaf;
+import org.hosewright.ledger.leaf.LeafKind;
+import org.hosewright.ledger.leaf.Leaves;
+import org.hosewright.ledger.line.KitLines;
+import org.hosewright.ledger.walk.KeptWalk;
+import org.hosewright.ledger.walk.SectionThere;
+import org.hosewright.ledger.walk.WalkPicture;
+import org.hosewright.ledger.walk.WalkReport;
+
+/** Where walks are worked out, with the kit in force where there is one. */
+final class WalkDesk {
+    private static final Length US_SECTION = Length.ofFeet(50);
+    private static final Length SI_SECTION = Length.ofMetres(25);
+
+    private final Leaves leaves;
+    private final CurrentKit current;
+    private final Clock clock;
+
+    WalkDesk(Leaves leaves, CurrentKit current, Clock clock) {
+        this.leaves = leaves;
+        this.current = current;
+        this.clock = clock;
+    }
+
+    /** A walk with its track read. */
+    record Recorded(KeptWalk kept, Track track) {
+        static Recorded of(Leaf leaf) {
+            KeptWalk walk = WalkText.read(leaf.text());
+            return new Recorded(walk, WalkText.track(walk));
+        }
+    }
+
+    Leaf leaf(String id) {
+        return leaves.find(LeafKind.WALK, id).orElseThrow(() -> Refused.unknown("walk"));
+    }
+
+    Recorded get(String id) {
+        return Recorded.of(leaf(id));
+    }
+
+    /** The package asked for, else the one that the walk was walked for. */
+    Optional<String> chosen(Context request, Recorded walk) {
+        return Queried.find(request, "package").or(() -> walk.kept().hosePackage());
+    }
+
+    /** What a walk tells, with a package where one is chosen and the company has a kit. */
+    WalkReport report(Recorded walk, Optional<String> chosen) {
+        Optional<Kit> company = findKit();
+        if (chosen.isEmpty() || company.isEmpty()) {
+            return WalkReport.of(walk.kept().walk(walk.track(), section()), units());
+        }
+        HosePackage named = KitLines.get(company.get().packages(), chosen.get(), "package");
+        String last = named.hose().get(named.hose().size() - 1).hose();
+        Length section = KitLines.hose(company.get(), last).section();
+        return WalkReport.of(walk.kept().walk(walk.track(), section), company.get(), named.id(), today());
+    }
+
+    /** The profile to the last section's end that the package reaches. */
+    Optional<LineProfile> findPicture(WalkReport report) {
+        return findLaid(report)
+                .flatMap(last -> WalkPicture.of(
+                        report, findKit().orElseThrow(), report.named().orElseThrow(), last, today()));
+    }
+
+    /** The last section's end that the package reaches. */
+    Optional<SectionThere> findLaid(WalkReport report) {
+        List<SectionThere> laid = report.sections().stream()
+                .filter(there -> there.line().isPresent())
+                .toList();
+        return laid.isEmpty() ? Optional.empty() : Optional.of(laid.get(laid.size() - 1));
+    }
+
+    String company() {
+        return findKit().map(Kit::company).orElse("");
+    }
+
+    UnitSystem units() {
+        return findKit().map(Kit::units).orElse(UnitSystem.US);
+    }
+
+    Optional<Kit> findKit() {
+        return current.find().map(read -> read.document().kit());
+    }
+
+    private Optional<LocalDate> today() {
+        return findKit().map(now -> LocalDate.ofInstant(clock.instant(), ZoneId.of(now.zone())));
+    }
+
+    private Length section() {
+        return units() == UnitSystem.US ? US_SECTION : SI_SECTION;
+    }
+}

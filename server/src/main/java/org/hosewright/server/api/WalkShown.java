@@ -1,0 +1,111 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hosewright.ground.track.Fix;
+import org.hosewright.ground.track.Position;
+import org.hosewright.ground.walk.WalkedMark;
+import org.hosewright.ground.walk.WayPoint;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.ledger.kit.HosePackage;
+import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.walk.LineThere;
+import org.hosewright.ledger.walk.SectionThere;
+import org.hosewright.ledger.walk.WalkReport;
+
+/** A walk in the words of its page, with the places that its map draws as longitude and latitude. */
+final class WalkShown {
+    /** Places to a centimetre [degrees]. */
+    private static final double PLACES = 1e7;
+
+    private final WalkReport report;
+    private final Optional<Kit> kit;
+    private final QuantityShown shown;
+
+    WalkShown(WalkReport report, Optional<Kit> kit) {
+        this.report = report;
+        this.kit = kit;
+        this.shown = QuantityShown.of(report.units());
+    }
+
+    ObjectNode json() {
+        var walk = report.walk();
+        ObjectNode json = Answer.object();
+        json.put("distance", shown.withBand(walk.distance()));
+        json.put("shortest", shown.text(walk.shortest())).put("longest", shown.text(walk.longest()));
+        json.put("raw", shown.text(walk.raw()));
+        json.put("rise", rise(walk.rise().up())).put("riseSays", walk.rise().says());
+        json.put("section", shown.text(walk.section()));
+        json.put("sections", report.sections().size()).put("sectionsAtMost", walk.sectionsAtMost());
+        report.named().ifPresent(named -> named(json, named));
+        report.longestSafe().ifPresent(safe -> json.put("safe", shown.text(safe)));
+        report.stoppedBy().ifPresent(limit -> json.put("stoppedBy", limit.what()));
+        ArrayNode marks = json.putArray("marks");
+        report.sections().forEach(there -> marks.add(section(there)));
+        ArrayNode tapped = json.putArray("tapped");
+        walk.marks().forEach(mark -> tapped.add(tapped(mark)));
+        json.set("way", places(walk.way().stream().map(WayPoint::position)));
+        json.set("rawWay", places(walk.track().fixes().stream().map(Fix::position)));
+        report.cautions().forEach(json.putArray("cautions")::add);
+        report.assumed().forEach(json.putArray("assumed")::add);
+        return json;
+    }
+
+    private void named(ObjectNode json, HosePackage named) {
+        json.put("package", named.id());
+        kit.ifPresent(now -> json.put("line", PackageWords.of(now, named)));
+        named.ordered().ifPresent(pressure -> json.put("ordered", shown.text(pressure)));
+    }
+
+    private String rise(Known<Length> up) {
+        String level = shown.rise(up.value());
+        return up.standardErrorSi() > 0
+                ? level + " ± " + shown.text(new Length(QuantityShown.HALF_WIDTH * up.standardErrorSi()))
+                : level;
+    }
+
+    private ObjectNode section(SectionThere there) {
+        var mark = there.mark();
+        ObjectNode json = Answer.object().put("section", mark.section()).put("hose", shown.text(mark.hose()));
+        json.put("along", shown.withBand(mark.place().along()));
+        json.put("height", shown.rise(mark.place().height()));
+        json.set("at", place(mark.place().position()));
+        if (mark.spare().metres() > 0) {
+            json.put("spare", shown.text(mark.spare()));
+        }
+        there.line().ifPresent(line -> line(json, line));
+        return json;
+    }
+
+    private void line(ObjectNode json, LineThere line) {
+        json.put("pump", shown.withBand(line.pump())).put("flow", shown.withBand(line.flow()));
+        json.put("safe", line.isSafe());
+        line.first().ifPresent(limit -> json.put("limit", limit.what()).put("used", Math.round(100 * limit.used())));
+    }
+
+    private ObjectNode tapped(WalkedMark marked) {
+        ObjectNode json = Answer.object().put("mark", marked.mark().kind().word());
+        json.put("note", marked.mark().note());
+        json.put("along", shown.withBand(marked.place().along()));
+        json.set("at", place(marked.place().position()));
+        return json;
+    }
+
+    private static ArrayNode places(Stream<Position> positions) {
+        ArrayNode all = Answer.array();
+        positions.forEach(position -> all.add(place(position)));
+        return all;
+    }
+
+    private static ArrayNode place(Position position) {
+        return Answer.array().add(rounded(position.longitude_deg())).add(rounded(position.latitude_deg()));
+    }
+
+    private static double rounded(double degrees) {
+        return Math.round(degrees * PLACES) / PLACES;
+    }
+}

@@ -1,0 +1,165 @@
+package org.hosewright.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Random;
+import org.hosewright.files.track.TrackFile;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Walks through the API: looked at, kept as recorded, corrected, written out again. */
+final class WalkRoutesTest {
+    private static final JsonMapper JSON = new JsonMapper();
+
+    /** Of the smoothing and its answer, on a machine that is warm [ms]; drawing comes on top in the browser. */
+    private static final double SMOOTHED_MS = 150;
+
+    @TempDir
+    Path folder;
+
+    private Running running;
+
+    @BeforeEach
+    void start() {
+        running = Running.demo(folder);
+    }
+
+    @AfterEach
+    void stop() {
+        running.close();
+    }
+
+    @Test
+    void walkIsKeptAsRecordedUnchanged() throws Exception {
+        String track = example();
+        HttpResponse<String> kept = running.post(
+                "/api/v1/walks",
+                asked(track).put("who", "A. Fenn").put("why", "drill").toString());
+        assertThat(kept.statusCode()).as(kept.body()).isEqualTo(201);
+        String id = JSON.readTree(kept.body()).path("id").asText();
+        JsonNode looked = json(running.post("/api/v1/walks/look", asked(track).toString()));
+        JsonNode shown = json(running.get("/api/v1/walks/" + id));
+        assertThat(shown.path("distance")).isEqualTo(looked.path("distance"));
+        assertThat(shown.path("marks")).isEqualTo(looked.path("marks"));
+        assertThat(shown.path("kept").path("who").asText()).isEqualTo("A. Fenn");
+        String text = running.ports()
+                .leaves()
+                .find(org.hosewright.ledger.leaf.LeafKind.WALK, id)
+                .orElseThrow()
+                .text();
+        assertThat(JSON.readTree(text).path("track").asText()).isEqualTo(track);
+        assertThat(json(running.get("/api/v1/walks")).path("walks")).hasSize(2);
+    }
+
+    @Test
+    void writtenWalkReadsBackAsTheSameWayHolds() throws Exception {
+        JsonNode kept = json(running.post(
+                "/api/v1/walks", asked(example()).put("who", "A. Fenn").toString()));
+        String id = kept.path("id").asText();
+        for (String ending : new String[] {"gpx", "geojson"}) {
+            HttpResponse<String> file = running.get("/api/v1/walks/" + id + "/way." + ending);
+            assertThat(file.statusCode()).isEqualTo(200);
+            assertThat(TrackFile.read(file.body().getBytes(StandardCharsets.UTF_8), ending)
+                            .fixes())
+                    .hasSameSizeAs(TrackFile.read(example().getBytes(StandardCharsets.UTF_8), "example")
+                            .fixes());
+            assertThat(file.body()).contains("section 1");
+        }
+    }
+
+    @Test
+    void measuredLengthCorrectsTheWayHolds() throws Exception {
+        JsonNode kept = json(running.post(
+                "/api/v1/walks", asked(example()).put("who", "A. Fenn").toString()));
+        String path = "/api/v1/walks/" + kept.path("id").asText();
+        JsonNode before = json(running.get(path));
+        String measured = "{\"who\": \"A. Fenn\", \"basedOn\": 1, \"length\": \"300 \u00b1 1 ft\", \"with\": \"tape\"}";
+        assertThat(running.post(path + "/measured", measured).statusCode()).isEqualTo(200);
+        JsonNode after = json(running.get(path));
+        assertThat(after.path("distance").asText())
+                .matches("30[01] ft \u00b1 [1-3]")
+                .isNotEqualTo(before.path("distance").asText());
+        assertThat(after.path("raw")).isEqualTo(before.path("raw"));
+        assertThat(running.post(path + "/measured", measured).statusCode())
+                .as("a second correction of the first version")
+                .isEqualTo(409);
+    }
+
+    @Test
+    void brokenTrackRefused() {
+        String swapped = "{\"type\": \"Feature\", \"properties\": {}, \"geometry\": {\"type\": \"LineString\","
+                + " \"coordinates\": [[44.1, -172.9], [44.2, -172.9]]}}";
+        assertRefused(swapped, "longitude from -180 to 180, then latitude");
+        assertRefused("<gpx><trk>", "track");
+        assertRefused("<!DOCTYPE gpx [<!ENTITY x SYSTEM \"file:///etc/passwd\">]><gpx>&x;</gpx>", "track");
+        assertRefused("nothing", "GPX 1.1 or GeoJSON");
+    }
+
+    @Test
+    void tenThousandPositionsAreSmoothedInTimeHold() throws Exception {
+        String asked = asked(recorded(10_000)).toString();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 12; i++) {
+            long start = System.nanoTime();
+            HttpResponse<String> answer = running.post("/api/v1/walks/look", asked);
+            least = Math.min(least, (System.nanoTime() - start) / 1e6);
+            assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+        }
+        System.out.println(String.format(Locale.ROOT, "10,000 positions smoothed and answered in %.0f ms", least));
+        assertThat(least).isLessThan(SMOOTHED_MS);
+    }
+
+    private void assertRefused(String track, String says) {
+        HttpResponse<String> answer =
+                running.post("/api/v1/walks/look", asked(track).toString());
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(422);
+        assertThat(answer.body()).contains(says);
+    }
+
+    private static ObjectNode asked(String track) {
+        return JSON.createObjectNode().put("track", track).put("package", "crosslay-1-200");
+    }
+
+    private static JsonNode json(HttpResponse<String> answer) throws IOException {
+        assertThat(answer.statusCode()).as(answer.body()).isBetween(200, 299);
+        return JSON.readTree(answer.body());
+    }
+
+    private static String example() throws IOException {
+        return Files.readString(Path.of("..", "examples", "garden-court.walk.gpx"));
+    }
+
+    /** A walk of a fix a second at walking pace, as a page records it. */
+    private static String recorded(int fixes) {
+        var random = new Random(7);
+        var coordinates = new StringBuilder();
+        var times = new StringBuilder();
+        var accuracies = new StringBuilder();
+        for (int i = 0; i < fixes; i++) {
+            String comma = i == 0 ? "" : ",";
+            double latitude = 44.1 + 1e-5 * i + 2e-5 * random.nextGaussian();
+            coordinates.append(
+                    String.format(Locale.ROOT, "%s[%.7f,%.7f]", comma, -72.9 + 2e-5 * random.nextGaussian(), latitude));
+            times.append(comma)
+                    .append('"')
+                    .append(Instant.parse("2026-05-12T18:00:00Z").plusSeconds(i))
+                    .append('"');
+            accuracies.append(comma).append(5);
+        }
+        return "{\"type\": \"Feature\", \"properties\": {\"name\": \"long\", \"times\": [" + times
+                + "], \"accuracies\": [" + accuracies
+                + "]}, \"geometry\": {\"type\": \"LineString\", \"coordinates\": [" + coordinates + "]}}";
+    }
+}
