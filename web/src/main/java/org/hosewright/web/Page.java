@@ -16,6 +16,7 @@ public record Page(String path, String name, String question, String module) {
             new Page("/", "station", "Is every line ready?", "station/station.js"),
             new Page("/drill", "drill", "What did the night show?", "drill/drill.js"),
             new Page("/reach", "reach", "How far can it go, and what stops it?", "reach/reach.js"),
+            new Page("/ground", "ground", "What lies under the hose?", "ground/ground.js"),
             new Page("/lay", "lay", "What do we pump for this?", "lay/lay.js"),
             new Page("/papers", "papers", "What goes on the rig?", "papers/papers.js"),
             new Page("/orders", "orders", "What is ordered?", "orders/orders.js"),

@@ -35,7 +35,8 @@ final class KitTest extends AtStation {
 
     @Test
     void emptyPagesTeachTheNextStepHolds() {
-        for (String path : new String[] {"/", "/drill", "/reach", "/papers", "/orders", "/kit", "/history"}) {
+        for (String path :
+                new String[] {"/", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/history"}) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();
             assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();

@@ -65,12 +65,13 @@ final class Stops {
         for (Way way : ways) {
             double x = way.east_m[end] - way.east_m[start];
             double y = way.north_m[end] - way.north_m[start];
-            east += x / ways.size();
-            north += y / ways.size();
-            squares += (x * x + y * y) / ways.size();
+            east += x;
+            north += y;
+            squares += x * x + y * y;
         }
-        double mean = east * east + north * north;
-        double after = Math.max(1e-6, (squares - mean) / 2);
+        double share = 1.0 / ways.size();
+        double mean = (east * east + north * north) * share * share;
+        double after = Math.max(1e-6, (squares * share - mean) / 2);
         return before / after * Math.exp(-mean / (2 * after));
     }
 }

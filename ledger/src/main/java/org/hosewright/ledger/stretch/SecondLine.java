@@ -26,17 +26,24 @@ import org.hosewright.ledger.line.KitLines;
  */
 public record SecondLine(HosePackage named, Pressure pump, Pressure gated, String gate, Flow flow, boolean enough) {
 
+    /** The stretch that it lies beside.
+     *
+     * @param of its package
+     * @param line as it lies
+     */
+    record First(HosePackage of, Line line) {}
+
     /** A second line beside a stretch; absent where both hang on one discharge: that is a lay, not two lines.
      *
-     * @param first the line of the stretch, which pumps by its duty
-     * @param of the package of the stretch
+     * @param first the stretch, which pumps by its duty
+     * @param rise of both
      */
-    static Optional<SecondLine> find(
-            Kit kit, HosePackage of, Line first, HosePackage second, Length rise, Optional<LocalDate> today) {
+    static Optional<SecondLine> find(Kit kit, First first, HosePackage second, Length rise, Optional<LocalDate> today) {
+        HosePackage of = first.of();
         if (second.engine().equals(of.engine()) && second.discharge().equals(of.discharge())) {
             return Optional.empty();
         }
-        LineState one = solved(kit, of, first, today);
+        LineState one = solved(kit, of, first.line(), today);
         LineState other = solved(kit, second, KitLines.of(kit, second, rise), today);
         boolean higher = other.pump().pascals() > one.pump().pascals();
         Pressure pump = higher ? other.pump() : one.pump();

@@ -59,8 +59,8 @@ final class StretchReckoning {
         ReachResult reach = Reach.longest(level.withRise(kept.up()), errors, bounds);
         Optional<Line> first = findLine(estimate, estimate.sections());
         Optional<HosePackage> beside = kept.second().map(id -> KitLines.get(kit.packages(), id, "second package"));
-        Optional<SecondLine> second = first.flatMap(
-                line -> beside.flatMap(other -> SecondLine.find(kit, named, line, other, kept.up(), today)));
+        Optional<SecondLine> second = first.flatMap(line -> beside.flatMap(
+                other -> SecondLine.find(kit, new SecondLine.First(named, line), other, kept.up(), today)));
         return new StretchReport(
                 estimate,
                 named,

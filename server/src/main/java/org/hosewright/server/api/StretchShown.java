@@ -36,13 +36,7 @@ final class StretchShown {
                 .put("most", estimate.most());
         json.put("section", shown.text(estimate.plan().section())).put("hose", shown.text(estimate.hose()));
         json.put("needed", shown.withBand(estimate.needed())).put("rise", shown.rise(report.rise()));
-        ArrayNode parts = json.putArray("parts");
-        estimate.parts()
-                .forEach(part -> parts.addObject()
-                        .put("kind", part.kind().word())
-                        .put("says", part.kind().says())
-                        .put("note", part.says())
-                        .put("length", shown.withBand(part.length())));
+        json.set("parts", parts());
         ArrayNode lines = json.putArray("lines");
         report.lines().forEach(laid -> lines.add(line(laid)));
         json.put("within", report.isWithinReach()).put("safe", shown.text(report.longestSafe()));
@@ -54,6 +48,18 @@ final class StretchShown {
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);
         return json;
+    }
+
+    private ArrayNode parts() {
+        ArrayNode parts = Answer.array();
+        report.estimate()
+                .parts()
+                .forEach(part -> parts.addObject()
+                        .put("kind", part.kind().word())
+                        .put("says", part.kind().says())
+                        .put("note", part.says())
+                        .put("length", shown.withBand(part.length())));
+        return parts;
     }
 
     private ObjectNode line(StretchReport.Laid laid) {

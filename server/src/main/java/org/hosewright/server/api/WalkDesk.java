@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.walk.WalkText;
 import org.hosewright.ground.track.Track;
+import org.hosewright.ground.walk.SectionMark;
 import org.hosewright.hydraulics.profile.LineProfile;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.UnitSystem;
@@ -24,6 +25,9 @@ import org.hosewright.ledger.walk.WalkReport;
 
 /** Where walks are worked out, with the kit in force where there is one. */
 final class WalkDesk {
+    /** Packages whose reach is shown beside one another. */
+    private static final int MOST_REACHES = 12;
+
     private static final Length US_SECTION = Length.ofFeet(50);
     private static final Length SI_SECTION = Length.ofMetres(25);
 
@@ -83,6 +87,28 @@ final class WalkDesk {
                 .filter(there -> there.line().isPresent())
                 .toList();
         return laid.isEmpty() ? Optional.empty() : Optional.of(laid.get(laid.size() - 1));
+    }
+
+    /** How far each package of an engine is safe along a walk, and where that is. */
+    record Reaches(String hosePackage, Length safe, Optional<SectionMark> at) {}
+
+    /** The reach of every package of the chosen one's engine along the way; none without a package. */
+    List<Reaches> listReaches(WalkReport report) {
+        return report.named().stream()
+                .flatMap(chosen -> findKit().orElseThrow().packages().values().stream()
+                        .filter(other -> other.engine().equals(chosen.engine())))
+                .limit(MOST_REACHES)
+                .map(other -> reaches(WalkReport.of(report.walk(), findKit().orElseThrow(), other.id(), today())))
+                .toList();
+    }
+
+    private static Reaches reaches(WalkReport report) {
+        Length safe = report.longestSafe().orElseThrow();
+        Optional<SectionMark> at = report.sections().stream()
+                .map(SectionThere::mark)
+                .filter(mark -> mark.hose().metres() <= safe.metres() * (1 + 1e-9))
+                .reduce((earlier, later) -> later);
+        return new Reaches(report.named().orElseThrow().id(), safe, at);
     }
 
     String company() {

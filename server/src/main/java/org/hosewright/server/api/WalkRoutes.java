@@ -123,6 +123,7 @@ final class WalkRoutes {
         WalkReport report = desk.report(walk, chosen);
         ObjectNode json = new WalkShown(report, desk.findKit()).json();
         json.put("name", walk.kept().name());
+        json.set("reaches", WalkShown.reaches(desk.listReaches(report), desk.units()));
         desk.findPicture(report).ifPresent(picture -> {
             json.set("drawing", DrawingJson.of(picture.draw(sheet)));
             json.put(

@@ -2,6 +2,7 @@ package org.hosewright.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hosewright.ground.track.Fix;
@@ -11,6 +12,7 @@ import org.hosewright.ground.walk.WayPoint;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.walk.LineThere;
@@ -53,6 +55,17 @@ final class WalkShown {
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);
         return json;
+    }
+
+    /** How far each package is safe along the way; a place where a section ends there. */
+    static ArrayNode reaches(List<WalkDesk.Reaches> reaches, UnitSystem units) {
+        ArrayNode all = Answer.array();
+        for (WalkDesk.Reaches one : reaches) {
+            ObjectNode json = all.addObject().put("package", one.hosePackage());
+            json.put("safe", QuantityShown.of(units).text(one.safe()));
+            one.at().ifPresent(mark -> json.set("at", place(mark.place().position())));
+        }
+        return all;
     }
 
     private void named(ObjectNode json, HosePackage named) {

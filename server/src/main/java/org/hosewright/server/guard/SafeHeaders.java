@@ -23,7 +23,7 @@ public final class SafeHeaders {
                 "form-action 'none'",
                 "frame-ancestors 'none'",
                 "require-trusted-types-for 'script'",
-                "trusted-types lit-html");
+                "trusted-types lit-html default");
     }
 
     public void put(Context answer) {
