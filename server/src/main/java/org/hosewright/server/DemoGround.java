@@ -25,6 +25,8 @@ final class DemoGround {
     private static final String STRETCH = "garden-court.stretch.json";
     private static final String PICTURE = "garden-court.picture.jpg";
 
+    private static final String PICTURE_ID = "garden-court-rear";
+
     private DemoGround() {}
 
     /** Adds what the record has none of. */
@@ -44,6 +46,7 @@ final class DemoGround {
                     Optional.of("crosslay-1-200"),
                     Optional.empty(),
                     MeasuredLength.By.TAPE,
+                    List.of(PICTURE_ID),
                     Optional.empty());
             leaves.save(LeafDraft.ofNew(LeafKind.WALK, name, WalkText.write(walk, UnitSystem.US)), act);
         }
@@ -53,11 +56,10 @@ final class DemoGround {
     }
 
     private static void stretch(Leaves leaves, Act act) {
-        String picture = "garden-court-rear";
         String base64 = Base64.getEncoder().encodeToString(PlainPicture.of(Demo.bytes(PICTURE)));
-        leaves.save(new LeafDraft(LeafKind.PICTURE, picture, 0, "The rear stair, from the court", base64), act);
+        leaves.save(new LeafDraft(LeafKind.PICTURE, PICTURE_ID, 0, "The rear stair, from the court", base64), act);
         KeptStretch read = StretchText.read(Demo.text(STRETCH));
-        KeptStretch stretch = read.withPictures(List.of(picture));
+        KeptStretch stretch = read.withPictures(List.of(PICTURE_ID));
         leaves.save(
                 LeafDraft.ofNew(LeafKind.STRETCH, stretch.address(), StretchText.write(stretch, UnitSystem.US)), act);
     }

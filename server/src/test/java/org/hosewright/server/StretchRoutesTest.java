@@ -104,8 +104,43 @@ final class StretchRoutesTest {
                 .path(0)
                 .path("id")
                 .asText();
-        String page = text("/api/v1/walks/" + id + "/reach.pdf?picture=garden-court-rear");
+        String page = text("/api/v1/walks/" + id + "/reach.pdf");
         assertThat(page).contains("the ceiling for the pump, 95 %", "Summed from position to position", "barometer");
+    }
+
+    @Test
+    void orderInForceStandsOnWalkAndSheetHolds() throws Exception {
+        String walk = "/api/v1/walks/"
+                + json(running.get("/api/v1/walks"))
+                        .path("walks")
+                        .path(0)
+                        .path("id")
+                        .asText();
+        String stretch = json(running.get("/api/v1/stretches"))
+                .path("stretches")
+                .path(0)
+                .path("id")
+                .asText();
+        assertThat(json(running.get(walk)).path("marks").path(5).has("ordered")).isFalse();
+        json(running.post("/api/v1/orders", "{\"who\": \"Chief\", \"why\": \"\"}"));
+        json(running.post("/api/v1/orders/1/steps", "{\"who\": \"Chief\", \"why\": \"\", \"kind\": \"signed\"}"));
+        JsonNode sixth = json(running.get(walk)).path("marks").path(5);
+        JsonNode box = json(running.get("/api/v1/orders/1"))
+                .path("engines")
+                .path(0)
+                .path("lines")
+                .path(0)
+                .path("boxes");
+        assertThat(sixth.path("hose").asText()).isEqualTo("300 ft");
+        String ordered = "";
+        for (JsonNode one : box) {
+            ordered = one.path("length").asText().equals("300 ft")
+                    ? one.path("is").path("figure").asText()
+                    : ordered;
+        }
+        assertThat(sixth.path("ordered").asText()).isNotEmpty().isEqualTo(ordered);
+        assertThat(text("/api/v1/stretches/" + stretch + "/sheet.pdf"))
+                .contains("Ordered: " + ordered + " on level ground, order 1");
     }
 
     @Test

@@ -84,7 +84,7 @@ public final class WalkPaper {
         boolean laid = report.sections().stream().anyMatch(there -> there.line().isPresent());
         Table table = new Table().figures("section").figures("hose").words("ground");
         if (laid) {
-            table.figures("pump, reckoned").figures("flow").words("first limit");
+            table.figures("pump, reckoned").figures("ordered").figures("flow").words("first limit");
         }
         report.sections().forEach(there -> row(table, there, laid));
         return table.html();
@@ -97,7 +97,7 @@ public final class WalkPaper {
         if (!laid) {
             table.row(section, hose, ground);
         } else if (there.line().isEmpty()) {
-            table.row(section, hose, ground, "", "", "within the package's other hose");
+            table.row(section, hose, ground, "", "", "", "within the package's other hose");
         } else {
             var line = there.line().get();
             table.row(
@@ -105,6 +105,7 @@ public final class WalkPaper {
                     hose,
                     ground,
                     figures.band(line.pump()),
+                    line.ordered().map(figures::text).orElse("none"),
                     GroundParts.holds(line, figures.shown()),
                     GroundParts.limit(line));
         }

@@ -56,6 +56,7 @@ final class WalkFields {
     }
 
     private static void line(Fields fields, LineThere line) {
+        line.ordered().ifPresent(figure -> fields.put("ordered", figure));
         fields.put("pump", line.pump()).put("flow", line.flow()).put("safe", line.isSafe());
         line.first().ifPresent(limit -> fields.put("limit", limit.what()).put("used", Fields.number(limit.used())));
     }

@@ -2,6 +2,7 @@ package org.hosewright.files.walk;
 
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.hosewright.files.json.JsonObject;
@@ -18,7 +19,7 @@ import org.hosewright.ledger.walk.KeptWalk;
 public final class WalkText {
     private static final int FORMAT = 1;
     private static final Set<String> KEYS =
-            Set.of("format", "name", "package", "measured", "measuredWith", "up", "down", "track");
+            Set.of("format", "name", "package", "measured", "measuredWith", "up", "down", "pictures", "track");
 
     private WalkText() {}
 
@@ -36,6 +37,9 @@ public final class WalkText {
             tree.put("measured", shown.fileText(length));
             tree.put("measuredWith", walk.by().word());
         });
+        if (!walk.pictures().isEmpty()) {
+            tree.put("pictures", walk.pictures());
+        }
         walk.rise().ifPresent(rise -> tree.put(rise.direction().word(), rise(shown, rise)));
         tree.put("track", walk.track());
         return CanonicalJson.text(tree);
@@ -53,6 +57,7 @@ public final class WalkText {
                 json.findText("package"),
                 json.findText("measured").map(KnownLength::of),
                 json.findText("measuredWith").map(KnownLength::by).orElse(MeasuredLength.By.TAPE),
+                json.has("pictures") ? json.texts("pictures") : List.of(),
                 KnownLength.rise(json.findText("up"), json.findText("down")));
     }
 

@@ -16,10 +16,10 @@ import org.hosewright.ledger.kit.Kit;
  * @param name its id; empty where the kit names none
  * @param sight where it taps and how far it is off
  */
-record PanelGauge(String name, PumpGauge sight) {
+public record PanelGauge(String name, PumpGauge sight) {
 
     /** The panel gauge of an engine; where none is named, one before the piping that reads true. */
-    static PanelGauge of(Kit kit, EngineRecord engine) {
+    public static PanelGauge of(Kit kit, EngineRecord engine) {
         Optional<InstrumentRecord> record =
                 engine.gauge().map(id -> kit.instruments().get(id));
         if (record.isEmpty() || !(record.get().instrument() instanceof Instrument.PressureGauge gauge)) {

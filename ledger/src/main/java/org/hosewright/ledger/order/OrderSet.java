@@ -3,9 +3,11 @@ package org.hosewright.ledger.order;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.card.CardSet;
 
@@ -17,6 +19,9 @@ import org.hosewright.ledger.card.CardSet;
  * @param lines by package, in the kit's order
  */
 public record OrderSet(UnitSystem units, LocalDate made, Rounding.Way way, List<OrderedLine> lines) {
+    /** Lengths as near as this are one length [m]. */
+    private static final double SAME_m = 1e-6;
+
     public OrderSet {
         lines = List.copyOf(lines);
     }
@@ -48,5 +53,15 @@ public record OrderSet(UnitSystem units, LocalDate made, Rounding.Way way, List<
             throw new InvalidInput("engine", engine, "an engine of the set: " + String.join(", ", engines()), "");
         }
         return found;
+    }
+
+    /** The pressure ordered for a package at a length of hose, where one stands. */
+    public Optional<OrderedPressure> find(String hosePackage, Length hose) {
+        return lines.stream()
+                .filter(line -> line.hosePackage().equals(hosePackage))
+                .flatMap(line -> line.pressures().stream())
+                .filter(pressure -> Math.abs(pressure.length().metres() - hose.metres()) < SAME_m)
+                .filter(OrderedPressure::stands)
+                .findFirst();
     }
 }

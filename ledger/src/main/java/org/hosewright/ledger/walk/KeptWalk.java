@@ -1,5 +1,6 @@
 package org.hosewright.ledger.walk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.ground.track.Track;
@@ -18,6 +19,7 @@ import org.hosewright.hydraulics.quantity.Length;
  * @param hosePackage id of the package that it was walked for, where one was chosen
  * @param measured the whole way as taped, wheeled or by hose laid, where it was
  * @param by what it was measured with; the tape where nothing was measured
+ * @param pictures ids of photographs of the way
  * @param rise the end above the start as entered by hand, where it was
  */
 public record KeptWalk(
@@ -26,8 +28,10 @@ public record KeptWalk(
         Optional<String> hosePackage,
         Optional<Known<Length>> measured,
         MeasuredLength.By by,
+        List<String> pictures,
         Optional<EnteredRise> rise) {
     public KeptWalk {
+        pictures = List.copyOf(pictures);
         if (name.isBlank()) {
             throw new InvalidInput("name of the walk", name, "a name", "");
         }
@@ -35,7 +39,14 @@ public record KeptWalk(
 
     /** The same walk corrected by a length that was measured. */
     public KeptWalk withMeasured(Known<Length> length, MeasuredLength.By with) {
-        return new KeptWalk(name, track, hosePackage, Optional.of(length), with, rise);
+        return new KeptWalk(name, track, hosePackage, Optional.of(length), with, pictures, rise);
+    }
+
+    /** The same walk with one more photograph. */
+    public KeptWalk withPicture(String id) {
+        List<String> more = new ArrayList<>(pictures);
+        more.add(id);
+        return new KeptWalk(name, track, hosePackage, measured, by, more, rise);
     }
 
     /** The way.

@@ -13,12 +13,14 @@ import org.hosewright.hydraulics.line.LineSolver;
 import org.hosewright.hydraulics.line.LineState;
 import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.line.Slopes;
+import org.hosewright.hydraulics.order.PumpGauge;
 import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.reach.Reach;
+import org.hosewright.ledger.card.PanelGauge;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.KitBounds;
@@ -32,16 +34,19 @@ final class Laying {
     private final LossErrors errors;
     private final Bounds bounds;
     private final Duty duty;
-    private final Optional<Pressure> ordered;
+    private final OrderedFigures ordered;
+    private final PumpGauge gauge;
     private final GroundLine ground;
 
-    Laying(Walk walk, Kit kit, HosePackage named, Optional<LocalDate> today) {
+    Laying(Walk walk, Kit kit, HosePackage named, OrderedFigures ordered, Optional<LocalDate> today) {
         this.walk = walk;
         this.level = KitLines.of(kit, named, new Length(0));
         this.errors = KitErrors.of(kit);
         this.bounds = KitBounds.of(kit, named, today);
         this.duty = Duty.of(level, bounds.target());
-        this.ordered = named.ordered();
+        this.ordered = hose -> ordered.find(hose).or(named::ordered);
+        this.gauge = PanelGauge.of(kit, KitLines.get(kit.engines(), named.engine(), "engine"))
+                .sight();
         this.ground = new GroundLine(walk.way());
     }
 
@@ -75,15 +80,17 @@ final class Laying {
         var limits = LineLimits.of(line, state.withPump(new Pressure(high_Pa)), bounds);
         boolean fit =
                 line.runs().stream().noneMatch(run -> bounds.testAge(run.hose().id()) == TestAge.TOO_OLD);
-        return new LineThere(needed, flow(line, state), limits.stream().findFirst(), fit);
+        Optional<Pressure> figure = ordered.find(line.length());
+        return new LineThere(
+                needed, figure, flow(line, state, figure), limits.stream().findFirst(), fit);
     }
 
     /** The flow that the ordered pressure gives, else that of the duty. */
-    private Known<Flow> flow(Line line, LineState state) {
-        if (ordered.isEmpty()) {
+    private Known<Flow> flow(Line line, LineState state, Optional<Pressure> figure) {
+        if (figure.isEmpty()) {
             return Known.of(state.flow());
         }
-        Known<Flow> delivered = LineSolver.delivered(line, errors, ordered.get());
+        Known<Flow> delivered = LineSolver.delivered(line, errors, gauge.pump(line, figure.get()));
         double perPump = delivered.value().cubicMetresPerSecond() > 0
                 ? 1 / Slopes.of(line, delivered.value()).pumpPerFlow()
                 : 0;

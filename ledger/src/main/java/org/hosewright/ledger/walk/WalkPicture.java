@@ -26,7 +26,7 @@ public final class WalkPicture {
      */
     public static Optional<LineProfile> of(
             WalkReport report, Kit kit, HosePackage named, SectionThere there, Optional<LocalDate> today) {
-        Laying laying = new Laying(report.walk(), kit, named, today);
+        Laying laying = new Laying(report.walk(), kit, named, OrderedFigures.NONE, today);
         return laying.findLine(there.mark())
                 .map(line -> LineProfile.of(line, laying.errors(), laying.duty().ask(), kit.units())
                         .withGround(ground(report, line.length()))

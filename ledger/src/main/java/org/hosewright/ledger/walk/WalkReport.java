@@ -71,8 +71,13 @@ public record WalkReport(
      * @throws InvalidInput a package that the kit does not have
      */
     public static WalkReport of(Walk walk, Kit kit, String id, Optional<LocalDate> today) {
+        return of(walk, kit, id, OrderedFigures.NONE, today);
+    }
+
+    /** As {@link #of(Walk, Kit, String, Optional)}, with what is ordered for the package. */
+    public static WalkReport of(Walk walk, Kit kit, String id, OrderedFigures ordered, Optional<LocalDate> today) {
         HosePackage named = named(kit, id);
-        Laying laying = new Laying(walk, kit, named, today);
+        Laying laying = new Laying(walk, kit, named, ordered, today);
         List<SectionThere> sections = walk.sections().stream().map(laying::at).toList();
         Safe safe = Safe.of(sections, kit, walk.section());
         Set<String> assumed = new LinkedHashSet<>(walk.assumed());

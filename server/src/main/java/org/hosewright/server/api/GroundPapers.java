@@ -10,7 +10,6 @@ import org.hosewright.documents.matter.WalkMatter;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.track.MapLayer;
 import org.hosewright.files.walk.StretchText;
-import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.leaf.Leaf;
@@ -27,7 +26,6 @@ import org.hosewright.server.setup.ServerConfig;
 /** The papers about the ground. A pressure on them is an order only where one in force has it. */
 final class GroundPapers {
     private static final String PDF = "application/pdf";
-    private static final double SAME_m = 1e-6;
 
     private final Leaves leaves;
     private final StretchDesk stretches;
@@ -76,7 +74,7 @@ final class GroundPapers {
                 walk.kept().name(),
                 report,
                 walks.findPicture(report),
-                photographs(Queried.find(answer, "picture").map(List::of).orElse(List.of())),
+                photographs(walk.kept().pictures()),
                 attributions());
         String name = Answer.fileName(walk.kept().name(), "walk") + ".pdf";
         Answer.file(answer, name, PDF, Papers.walk(matter, PaperRoutes.stamp(config)));
@@ -94,13 +92,8 @@ final class GroundPapers {
         OrderBook book = orders.book();
         return book.inForce().flatMap(revision -> {
             OrderInFull order = orders.look(book, revision.number());
-            Length hose = report.estimate().hose();
-            return order.set().lines().stream()
-                    .filter(line -> line.hosePackage().equals(report.named().id()))
-                    .flatMap(line -> line.pressures().stream())
-                    .filter(pressure -> Math.abs(pressure.length().metres() - hose.metres()) < SAME_m)
-                    .filter(OrderedPressure::stands)
-                    .findFirst()
+            return order.set()
+                    .find(report.named().id(), report.estimate().hose())
                     .map(pressure -> new Ordered(says(order, pressure), OrderDesk.stamp(order)));
         });
     }

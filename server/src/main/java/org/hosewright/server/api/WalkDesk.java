@@ -18,7 +18,10 @@ import org.hosewright.ledger.leaf.Leaf;
 import org.hosewright.ledger.leaf.LeafKind;
 import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.line.KitLines;
+import org.hosewright.ledger.order.OrderBook;
+import org.hosewright.ledger.order.OrderedPressure;
 import org.hosewright.ledger.walk.KeptWalk;
+import org.hosewright.ledger.walk.OrderedFigures;
 import org.hosewright.ledger.walk.SectionThere;
 import org.hosewright.ledger.walk.WalkPicture;
 import org.hosewright.ledger.walk.WalkReport;
@@ -33,11 +36,13 @@ final class WalkDesk {
 
     private final Leaves leaves;
     private final CurrentKit current;
+    private final OrderDesk orders;
     private final Clock clock;
 
-    WalkDesk(Leaves leaves, CurrentKit current, Clock clock) {
+    WalkDesk(Leaves leaves, CurrentKit current, OrderDesk orders, Clock clock) {
         this.leaves = leaves;
         this.current = current;
+        this.orders = orders;
         this.clock = clock;
     }
 
@@ -71,7 +76,17 @@ final class WalkDesk {
         HosePackage named = KitLines.get(company.get().packages(), chosen.get(), "package");
         String last = named.hose().get(named.hose().size() - 1).hose();
         Length section = KitLines.hose(company.get(), last).section();
-        return WalkReport.of(walk.kept().walk(walk.track(), section), company.get(), named.id(), today());
+        return WalkReport.of(
+                walk.kept().walk(walk.track(), section), company.get(), named.id(), ordered(named.id()), today());
+    }
+
+    /** What the order in force says for a package, where there is one; an order's figures are for level ground. */
+    private OrderedFigures ordered(String hosePackage) {
+        OrderBook book = orders.book();
+        return book.inForce()
+                .map(revision -> orders.look(book, revision.number()).set())
+                .map(set -> (OrderedFigures) hose -> set.find(hosePackage, hose).map(OrderedPressure::figure))
+                .orElse(OrderedFigures.NONE);
     }
 
     /** The profile to the last section's end that the package reaches. */

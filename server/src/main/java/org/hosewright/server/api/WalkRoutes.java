@@ -45,6 +45,7 @@ final class WalkRoutes {
                 Route.get("/walks", this::listAll),
                 Route.get("/walks/{walk}", this::show),
                 Route.post("/walks/{walk}/measured", this::measure),
+                Route.post("/walks/{walk}/pictures", this::picture),
                 Route.get("/walks/{walk}/result.json", this::result),
                 Route.get("/walks/{walk}/way.gpx", answer -> write(answer, TrackFile.Form.GPX, "gpx")),
                 Route.get("/walks/{walk}/way.geojson", answer -> write(answer, TrackFile.Form.GEOJSON, "geojson")));
@@ -77,6 +78,7 @@ final class WalkRoutes {
         Recorded walk = Recorded.of(leaf);
         ObjectNode json = shown(walk, desk.chosen(answer, walk), Queried.sheet(answer));
         json.set("kept", LeafJson.head(leaf.head()));
+        walk.kept().pictures().forEach(json.putArray("pictures")::add);
         walk.kept()
                 .measured()
                 .ifPresent(known -> json.put("measuredWith", walk.kept().by().word()));
@@ -90,6 +92,18 @@ final class WalkRoutes {
         KeptWalk walk =
                 before.kept().withMeasured(KnownLength.of(asked.text("length")), KnownLength.by(asked.text("with")));
         desk.report(new Recorded(walk, before.track()), Optional.empty());
+        change(answer, asked, leaf, walk);
+    }
+
+    private void picture(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "basedOn", "picture"));
+        Leaf leaf = desk.leaf(answer.pathParam("walk"));
+        Leaf picture =
+                leaves.find(LeafKind.PICTURE, asked.text("picture")).orElseThrow(() -> Refused.unknown("picture"));
+        change(answer, asked, leaf, WalkText.read(leaf.text()).withPicture(picture.id()));
+    }
+
+    private void change(Context answer, Asked asked, Leaf leaf, KeptWalk walk) {
         var draft = new LeafDraft(
                 LeafKind.WALK, leaf.id(), asked.number("basedOn"), leaf.title(), WalkText.write(walk, desk.units()));
         LeafJson.send(answer, leaves.save(draft, asked.act()));
@@ -115,6 +129,7 @@ final class WalkRoutes {
                 asked.findText("package"),
                 asked.findText("measured").map(KnownLength::of),
                 asked.findText("measuredWith").map(KnownLength::by).orElse(MeasuredLength.By.TAPE),
+                List.of(),
                 KnownLength.rise(asked.findText("up"), asked.findText("down")));
         return new Recorded(walk, track);
     }

@@ -71,7 +71,6 @@ final class WalkShown {
     private void named(ObjectNode json, HosePackage named) {
         json.put("package", named.id());
         kit.ifPresent(now -> json.put("line", PackageWords.of(now, named)));
-        named.ordered().ifPresent(pressure -> json.put("ordered", shown.text(pressure)));
     }
 
     private String rise(Known<Length> up) {
@@ -95,6 +94,7 @@ final class WalkShown {
     }
 
     private void line(ObjectNode json, LineThere line) {
+        line.ordered().ifPresent(figure -> json.put("ordered", shown.text(figure)));
         json.put("pump", shown.withBand(line.pump())).put("flow", shown.withBand(line.flow()));
         json.put("safe", line.isSafe());
         line.first().ifPresent(limit -> json.put("limit", limit.what()).put("used", Math.round(100 * limit.used())));

@@ -5,6 +5,7 @@ import { done, failed } from '../shared/notes.js';
 import { Part, company } from '../shared/page.js';
 import { moment } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
+import { pickPhoto } from './photo.js';
 import './stretch.js';
 import './walk.js';
 import './way.js';
@@ -98,6 +99,19 @@ class Ground extends Part {
     }
   }
 
+  async photograph() {
+    try {
+      const photo = await pickPhoto();
+      if (!photo) return;
+      const { kept } = this.shown;
+      const picture = await post('/pictures', { name: photo.name, photograph: photo.base64 });
+      await post(`/walks/${kept.id}/pictures`, { basedOn: kept.version, picture: picture.id });
+      await this.open(kept.id);
+    } catch (error) {
+      failed(error);
+    }
+  }
+
   /** @param {Event} event */
   async ask(event) {
     event.preventDefault();
@@ -136,6 +150,7 @@ class Ground extends Part {
       ${kept ? html`<p class="row"><button @click=${() => save(`/walks/${kept.id}/reach.pdf?${this.chosen()}`).catch(failed)}>Print what each length reaches</button>
           <button @click=${() => save(`/walks/${kept.id}/way.gpx?${this.chosen()}`).catch(failed)}>Write it as GPX</button>
           <button @click=${() => save(`/walks/${kept.id}/way.geojson?${this.chosen()}`).catch(failed)}>Write it as GeoJSON</button></p>
+          <p class="row"><button @click=${() => this.photograph()}>Add a photograph of the way</button> ${(this.shown.pictures ?? []).map((/** @type {string} */ id) => html`<img class="photo" src="/api/v1/pictures/${id}" alt="A photograph of the way">`)}</p>
           <p class="soft small">Kept by ${kept.who}, ${moment(kept.at, this.zone || undefined)}.</p>`
         : html`${whoField()}<p class="row"><button class="go" @click=${() => this.keep()}>Keep this walk</button></p>`}</section>`;
   }

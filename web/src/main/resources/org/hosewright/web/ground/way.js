@@ -25,7 +25,7 @@ class Way extends Part {
           <div class="answer"><dd><span class="value">${counted(shown.sections, 'section')}</span></dd><dt>of ${shown.section} cover it${shown.sectionsAtMost > shown.sections ? `; take ${shown.sectionsAtMost} to be sure` : ''}</dt></div>
           <div class="answer"><dd><span class="value">${shown.rise}</span></dd><dt>from ${shown.riseSays}</dt></div>
           ${shown.safe ? html`<div class="answer"><dd><span class="value">${shown.safe}</span></dd><dt>is safe along it with ${shown.package}${shown.stoppedBy ? `; stopped by ${shown.stoppedBy}` : ''}</dt></div>` : nothing}</dl>
-        ${shown.line ? html`<p class="soft">${set(shown.line)}${shown.ordered ? `; ordered ${shown.ordered}` : ''}</p>` : html`<p class="soft">Choose a package to see what the pump must do.</p>`}
+        ${shown.line ? html`<p class="soft">${set(shown.line)}</p>` : html`<p class="soft">Choose a package to see what the pump must do.</p>`}
       </div>
       <hw-ground-map .shown=${shown} @section=${(/** @type {CustomEvent} */ event) => { this.chosen = event.detail; this.querySelector(`#section-${event.detail}`)?.scrollIntoView({ block: 'nearest' }); }}></hw-ground-map></div>
       ${shown.drawing ? html`<div class="way-profile">${stroke(shown.drawing, shown.drawingSays)}</div>` : nothing}
@@ -37,10 +37,11 @@ class Way extends Part {
 
   table() {
     const laid = this.shown.marks.some((/** @type {any} */ mark) => mark.pump);
+    const ordered = this.shown.marks.some((/** @type {any} */ mark) => mark.ordered);
     return html`<div class="wide" tabindex="0" role="region" aria-label="Every section's end"><table class="sections">
-      <thead><tr><th scope="col">section</th><th scope="col">hose</th><th scope="col">ground</th>${laid ? html`<th scope="col">pump</th><th scope="col">flow</th><th scope="col" class="words">first limit</th>` : nothing}</tr></thead>
+      <thead><tr><th scope="col">section</th><th scope="col">hose</th><th scope="col">ground</th>${laid ? html`<th scope="col">pump</th>${ordered ? html`<th scope="col">ordered</th>` : nothing}<th scope="col">flow</th><th scope="col" class="words">first limit</th>` : nothing}</tr></thead>
       <tbody>${this.shown.marks.map((/** @type {any} */ mark) => html`<tr id="section-${mark.section}" class=${mark.section === this.chosen ? 'chosen' : ''}><th scope="row">${mark.section}</th><td>${mark.hose}</td><td>${mark.height}</td>
-        ${laid ? mark.pump ? html`<td>${mark.pump}</td><td>${mark.safe ? mark.flow : html`<span class="wrong">not safe</span>`}</td><td class="words">${mark.limit ? `${mark.limit}, ${mark.used} %` : 'no limit is known'}</td>` : html`<td></td><td></td><td class="words">within the package's other hose</td>` : nothing}</tr>`)}</tbody></table></div>`;
+        ${laid ? mark.pump ? html`<td>${mark.pump}</td>${ordered ? html`<td><b>${mark.ordered ?? 'none'}</b></td>` : nothing}<td>${mark.safe ? mark.flow : html`<span class="wrong">not safe</span>`}</td><td class="words">${mark.limit ? `${mark.limit}, ${mark.used} %` : 'no limit is known'}</td>` : html`<td></td>${ordered ? html`<td></td>` : nothing}<td></td><td class="words">within the package's other hose</td>` : nothing}</tr>`)}</tbody></table></div>`;
   }
 
   /** Along the way, never as the crow flies. */
