@@ -143,10 +143,7 @@ final class CardMaking {
 
     private List<String> cautions(List<CardEntry> entries) {
         Set<String> cautions = new LinkedHashSet<>();
-        if (line.discharge().loss().isEmpty()) {
-            cautions.add("The piping loss of " + line.discharge().id()
-                    + " is not known and counted as none: these pressures may be too low. Fly it.");
-        }
+        InWords.unknownPiping(line.discharge()).ifPresent(cautions::add);
         if (longest.metres() < line.length().metres() * (1 - 1e-9)) {
             cautions.add("The package as it lies on the rig is longer than what is safe, less the reserve: stopped by "
                     + reach.stoppedBy() + ".");

@@ -26,6 +26,7 @@ import org.hosewright.ledger.kit.InstrumentRecord;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.NightRecord;
 import org.hosewright.ledger.kit.NozzleRecord;
+import org.hosewright.ledger.line.NightEngines;
 
 /** Takes over into the kit what a night determined, and nothing else. */
 public final class Acceptance {
@@ -97,13 +98,12 @@ public final class Acceptance {
         return new NozzleRecord(nozzle, record.gauged());
     }
 
-    /** Piping belongs to the first engine that has the discharge, as in the night's gear. */
+    /** Piping belongs to the engine that flew the discharge, as in the night's gear. */
     private Map<String, EngineRecord> engines(Map<String, EngineRecord> old) {
         Map<String, EngineRecord> engines = new LinkedHashMap<>(old);
+        NightEngines flown = NightEngines.of(report.night().readings());
         terms.discharges()
-                .forEach((id, loss) -> old.values().stream()
-                        .filter(record -> record.engine().discharges().containsKey(id))
-                        .findFirst()
+                .forEach((id, loss) -> flown.find(report.kit(), id)
                         .ifPresent(record -> engines.compute(
                                 record.engine().id(),
                                 (same, changed) -> piping(changed == null ? record : changed, id, loss))));

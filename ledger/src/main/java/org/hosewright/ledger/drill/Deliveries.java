@@ -18,16 +18,19 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.KitLines;
+import org.hosewright.ledger.line.NightEngines;
 
 /** What each length flown needs, and what the rule and the book would have delivered there, level. */
 final class Deliveries {
     private static final Length LEVEL = new Length(0);
 
     private final Kit kit;
+    private final NightEngines engines;
     private final Calibration night;
     private final List<String> assumed = new ArrayList<>();
 
-    Deliveries(Kit kit, Calibration night) {
+    Deliveries(Kit kit, NightEngines engines, Calibration night) {
+        this.engines = engines;
         this.kit = kit;
         this.night = night;
     }
@@ -122,7 +125,8 @@ final class Deliveries {
     }
 
     private double pipingLoss(TestedLine line, Flow flow) {
-        return KitLines.findDischarge(kit, line.discharge())
+        return engines.find(kit, line.discharge())
+                .map(record -> record.engine().getDischarge(line.discharge()))
                 .map(discharge -> discharge.lossOrNone().at(flow).pascals())
                 .orElse(0.0);
     }

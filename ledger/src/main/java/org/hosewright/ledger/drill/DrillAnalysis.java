@@ -13,6 +13,7 @@ import org.hosewright.evidence.night.Night;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.NightEngines;
 import org.hosewright.ledger.line.NightGear;
 
 /** The analysis of a test night from the company's side: calibration, verdict on the rule, working. */
@@ -30,10 +31,11 @@ public final class DrillAnalysis {
      */
     public static DrillReport of(
             String name, Optional<LocalDate> date, Kit kit, List<Reading> readings, Map<String, Ruling> rulings) {
-        Night night = new Night(readings, NightGear.of(kit, date), rulings, kit.units());
+        NightEngines engines = NightEngines.of(readings);
+        Night night = new Night(readings, NightGear.of(kit, date, engines), rulings, kit.units());
         Calibration calibration = Calibration.of(night);
         List<TestedLine> lines = TestedLines.of(night, calibration);
-        Deliveries deliveries = new Deliveries(kit, calibration);
+        Deliveries deliveries = new Deliveries(kit, engines, calibration);
         List<NeededRow> needed = deliveries.needed(lines);
         List<RuleRow> rule = deliveries.rule(lines);
         DrillReport report = new DrillReport(

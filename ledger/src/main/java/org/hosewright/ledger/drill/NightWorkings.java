@@ -24,16 +24,19 @@ import org.hosewright.hydraulics.working.ReactionWorking;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.KitLines;
+import org.hosewright.ledger.line.NightEngines;
 
 /** The hand calculations of a night's headline numbers, from the kit as it would be with the night taken over. */
 final class NightWorkings {
     private final Kit kit;
+    private final NightEngines engines;
     private final UnitSystem units;
     private final QuantityShown shown;
     private final List<Working> workings = new ArrayList<>();
     private final Set<String> lossesShown = new LinkedHashSet<>();
 
-    private NightWorkings(Kit kit) {
+    private NightWorkings(Kit kit, NightEngines engines) {
+        this.engines = engines;
         this.kit = kit;
         this.units = kit.units();
         this.shown = QuantityShown.of(units);
@@ -41,7 +44,8 @@ final class NightWorkings {
 
     /** The workings of a report, those of numbers that it withholds left out. */
     static List<Working> of(DrillReport report) {
-        NightWorkings all = new NightWorkings(Acceptance.of(report));
+        NightWorkings all = new NightWorkings(
+                Acceptance.of(report), NightEngines.of(report.night().readings()));
         for (TestedLine tested : report.lines()) {
             boolean told = report.needed().stream().anyMatch(row -> row.line().equals(tested));
             if (told) {
@@ -112,7 +116,8 @@ final class NightWorkings {
     }
 
     private Line line(TestedLine tested, List<Stretch> chain) {
-        Discharge discharge = KitLines.findDischarge(kit, tested.discharge())
+        Discharge discharge = engines.find(kit, tested.discharge())
+                .map(record -> record.engine().getDischarge(tested.discharge()))
                 .orElse(new Discharge(tested.discharge(), Optional.empty(), Optional.empty()));
         return new Line(
                 discharge,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hosewright.hydraulics.equipment.Automatic;
+import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.SmoothBore;
@@ -25,6 +26,14 @@ public final class InWords {
     /** A count of readings: "8 readings", "1 reading". */
     public static String readings(long count) {
         return count + (count == 1 ? " reading" : " readings");
+    }
+
+    /** That a discharge's piping was never flown; empty where its loss is known. */
+    public static Optional<String> unknownPiping(Discharge discharge) {
+        return discharge.loss().isPresent()
+                ? Optional.empty()
+                : Optional.of("The piping loss of " + discharge.id()
+                        + " is not known and counted as none: these pressures may be too low. Fly it.");
     }
 
     /** Its hose: "1 3/4 in attack-175, then 3 in leader-3". */

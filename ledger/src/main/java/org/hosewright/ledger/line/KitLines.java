@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.Stretch;
@@ -67,14 +66,6 @@ public final class KitLines {
                 .filter(Objects::nonNull)
                 .reduce((earlier, later) -> later);
         return new Nozzle(id, nozzle.settings(), nozzle.most(), believed);
-    }
-
-    /** The discharge of a name on the first engine that has it. */
-    public static Optional<Discharge> findDischarge(Kit kit, String id) {
-        return kit.engines().values().stream()
-                .map(record -> record.engine().discharges().get(id))
-                .filter(Objects::nonNull)
-                .findFirst();
     }
 
     /** The entry of a name.

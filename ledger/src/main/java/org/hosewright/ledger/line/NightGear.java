@@ -21,11 +21,13 @@ public final class NightGear {
     /** The gear of a kit.
      *
      * <p>A bore counts as gauged for the night when its day is the night's or the one before or after it (nights cross
-     * midnight), or when the night has no date. Discharges that several engines name alike are the first engine's.
+     * midnight), or when the night has no date. Of discharges that several engines name alike, the one is
+     * taken that the night flew.
      *
      * @param date the night's date, where known
+     * @param engines whose discharges it flew
      */
-    public static Gear of(Kit kit, Optional<LocalDate> date) {
+    public static Gear of(Kit kit, Optional<LocalDate> date, NightEngines engines) {
         Map<String, Hose> hoses = new LinkedHashMap<>();
         Set<String> book = new LinkedHashSet<>();
         kit.hoses().forEach((id, record) -> {
@@ -35,7 +37,11 @@ public final class NightGear {
             }
         });
         Map<String, Discharge> discharges = new LinkedHashMap<>();
-        kit.engines().values().forEach(record -> record.engine().discharges().forEach(discharges::putIfAbsent));
+        kit.engines().values().stream()
+                .flatMap(record -> record.engine().discharges().keySet().stream())
+                .distinct()
+                .forEach(id -> engines.find(kit, id)
+                        .ifPresent(record -> discharges.put(id, record.engine().getDischarge(id))));
         Map<String, Nozzle> nozzles = new LinkedHashMap<>();
         Set<String> gauged = new LinkedHashSet<>();
         kit.nozzles().forEach((id, record) -> {

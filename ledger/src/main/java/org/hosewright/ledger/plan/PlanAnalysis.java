@@ -2,6 +2,7 @@ package org.hosewright.ledger.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hosewright.evidence.plan.Means;
 import org.hosewright.evidence.plan.Plan;
@@ -16,6 +17,7 @@ import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.KitBounds;
 import org.hosewright.ledger.line.KitErrors;
 import org.hosewright.ledger.line.KitLines;
+import org.hosewright.ledger.line.NightEngines;
 import org.hosewright.ledger.line.NightGear;
 
 /** Planning a test night with what the company has. */
@@ -53,7 +55,8 @@ public final class PlanAnalysis {
                 line,
                 onHand(line),
                 asked.rise(),
-                NightGear.of(kit, Optional.of(asked.date())),
+                NightGear.of(
+                        kit, Optional.of(asked.date()), new NightEngines(Map.of(named.discharge(), named.engine()))),
                 instruments.listAtPump(KitLines.get(kit.engines(), named.engine(), "engine")),
                 instruments.findAtTip(),
                 instruments.findMeter(),

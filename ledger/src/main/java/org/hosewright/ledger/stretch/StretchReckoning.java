@@ -24,6 +24,7 @@ import org.hosewright.hydraulics.reach.Reach;
 import org.hosewright.hydraulics.reach.ReachResult;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.InWords;
 import org.hosewright.ledger.line.KitBounds;
 import org.hosewright.ledger.line.KitErrors;
 import org.hosewright.ledger.line.KitLines;
@@ -102,10 +103,7 @@ final class StretchReckoning {
 
     private List<String> cautions(Optional<Line> line, boolean oneDischarge) {
         Set<String> cautions = new LinkedHashSet<>(kept.site().cautions());
-        if (level.discharge().loss().isEmpty()) {
-            cautions.add("The piping loss of " + level.discharge().id()
-                    + " is not known and counted as none: these pressures may be too low. Fly it.");
-        }
+        InWords.unknownPiping(level.discharge()).ifPresent(cautions::add);
         line.ifPresent(there ->
                 cautions.addAll(Cautions.list(there, LineSolver.solve(there, duty.ask()), bounds, kit.units())));
         cautions.addAll(StretchReport.cautions(oneDischarge));

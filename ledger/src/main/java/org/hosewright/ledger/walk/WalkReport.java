@@ -16,6 +16,7 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.InWords;
 
 /** A way that was walked, and what a package does at every section's end on it.
  *
@@ -89,6 +90,7 @@ public record WalkReport(
             assumed.add("No reserve of hose is set: the longest safe stretch is told whole.");
         }
         Set<String> cautions = new LinkedHashSet<>(cautions(walk));
+        whole.flatMap(line -> InWords.unknownPiping(line.discharge())).ifPresent(cautions::add);
         whole.ifPresent(line -> cautions.addAll(
                 Cautions.list(line, LineSolver.solve(line, laying.duty().ask()), laying.bounds(), kit.units())));
         return new WalkReport(

@@ -22,6 +22,7 @@ import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.NightEngines;
 import org.hosewright.ledger.line.NightGear;
 import org.hosewright.server.guard.Refusal;
 import org.hosewright.server.setup.ServerConfig;
@@ -67,7 +68,8 @@ final class AnalysisRoutes {
         Kit now = kit.get().document().kit();
         Reading next = ReadingParser.parse(row, now, "this night");
         List<Reading> readings = StandingNight.of(before, now).readings();
-        var gear = NightGear.of(now, Optional.of(before.date()));
+        NightEngines engines = NightEngines.of(readings).with(next);
+        var gear = NightGear.of(now, Optional.of(before.date()), engines);
         return RowCheck.check(new Night(readings, gear, Map.of(), now.units()), next);
     }
 

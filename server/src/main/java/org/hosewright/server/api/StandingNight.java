@@ -18,6 +18,7 @@ import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillRow;
 import org.hosewright.ledger.drill.RulingRecord;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.NightEngines;
 import org.hosewright.ledger.line.NightGear;
 
 /** The rows of a night's table that can be analysed, and those that cannot be read.
@@ -33,14 +34,19 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
         Map<String, Ruling> rulings = new LinkedHashMap<>();
         List<ReadingsTable.Row> good = new ArrayList<>();
         Set<String> names = new HashSet<>();
-        var alone = new Night(List.of(), NightGear.of(kit, Optional.of(drill.date())), Map.of(), kit.units());
+        NightEngines engines = NightEngines.NONE;
+        Night alone = alone(kit, drill, engines);
         for (DrillRow stored : drill.listStanding()) {
             var row = new ReadingsTable.Row(0, stored.cells());
             if (!Cells.complete(row)) {
                 continue;
             }
             try {
-                Reading reading = possible(row, kit, alone, names);
+                Reading reading = ReadingParser.parse(row, kit, "this night");
+                NightEngines more = engines.with(reading);
+                alone = more.equals(engines) ? alone : alone(kit, drill, more);
+                engines = more;
+                check(reading, alone, names);
                 drill.findRuling(stored.id()).ifPresent(ruling -> rulings.put(reading.id(), ruling(ruling)));
                 good.add(row);
             } catch (InvalidInput e) {
@@ -60,15 +66,18 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
         return this;
     }
 
-    /** A row by itself: readable, possible, and under a name of its own. */
-    private static Reading possible(ReadingsTable.Row row, Kit kit, Night alone, Set<String> names) {
-        Reading reading = ReadingParser.parse(row, kit, "this night");
+    /** A row by itself: possible, and under a name of its own. */
+    private static void check(Reading reading, Night alone, Set<String> names) {
         RowCheck.check(alone, reading);
         if (!names.add(reading.id())) {
             throw new InvalidInput(
                     "a reading's name given twice", reading.id(), "a name of its own for each reading", "reading");
         }
-        return reading;
+    }
+
+    /** The night without a reading yet. */
+    private static Night alone(Kit kit, DrillRecord drill, NightEngines engines) {
+        return new Night(List.of(), NightGear.of(kit, Optional.of(drill.date()), engines), Map.of(), kit.units());
     }
 
     private static Ruling ruling(RulingRecord ruling) {
