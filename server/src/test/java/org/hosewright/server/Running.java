@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
@@ -31,7 +32,8 @@ final class Running implements AutoCloseable {
 
     static Running empty(Path folder) {
         Store store = Store.open(folder, CLOCK);
-        return new Running(store, HosewrightServer.start(new ServerConfig(0, CLOCK, true), ports(store)));
+        Optional<Path> terrain = Optional.of(folder.resolve("terrain"));
+        return new Running(store, HosewrightServer.start(new ServerConfig(0, CLOCK, true, terrain), ports(store)));
     }
 
     static Running demo(Path folder) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -92,6 +93,26 @@ final class WalkRoutesTest {
         assertThat(running.post(path + "/measured", measured).statusCode())
                 .as("a second correction of the first version")
                 .isEqualTo(409);
+    }
+
+    /** A tile that climbs one metre a second of arc to the north: ten seconds of arc are ten metres up. */
+    @Test
+    void terrainFileGivesTheRiseHolds() throws Exception {
+        int side = 1201;
+        ByteBuffer heights = ByteBuffer.allocate(2 * side * side);
+        for (int row = 0; row < side; row++) {
+            for (int column = 0; column < side; column++) {
+                heights.putShort((short) (3 * (side - 1 - row)));
+            }
+        }
+        Files.createDirectories(folder.resolve("terrain"));
+        Files.write(folder.resolve("terrain").resolve("N42W069.hgt"), heights.array());
+        String track =
+                "{\"type\": \"Feature\", \"properties\": {\"name\": \"north\"}, \"geometry\": {\"type\": \"LineString\","
+                        + " \"coordinates\": [[-68.5, 42.5], [-68.5, 42.5027777777]]}}";
+        JsonNode shown = json(running.post("/api/v1/walks/look", asked(track).toString()));
+        assertThat(shown.path("riseSays").asText()).contains("N42W069");
+        assertThat(shown.path("rise").asText()).startsWith("33 ft up");
     }
 
     @Test

@@ -1,14 +1,18 @@
 package org.hosewright.cli.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,6 +38,13 @@ public final class Serve implements Callable<Integer> {
             description = "Port on the loopback address; 0 takes a free one. Else HOSEWRIGHT_PORT, else 8175.")
     private int port;
 
+    @Option(
+            names = "--terrain",
+            paramLabel = "DIR",
+            description = "Folder with terrain files (N44W073.hgt, may be zipped): walks without a barometer take their"
+                    + " rise from them. Else the folder terrain beside the record.")
+    private @Nullable Path terrain;
+
     @Spec
     private CommandSpec spec;
 
@@ -48,7 +59,8 @@ public final class Serve implements Callable<Integer> {
                 Demo.fill(ports, store.where());
             }
             boolean invented = Demo.isIn(ports);
-            try (var server = HosewrightServer.start(new ServerConfig(port, clock, invented), ports)) {
+            try (var server = HosewrightServer.start(
+                    new ServerConfig(port, clock, invented, Optional.of(heights(folder))), ports)) {
                 tell(server, store.where(), invented);
                 stop.await();
             }
@@ -56,6 +68,13 @@ public final class Serve implements Callable<Integer> {
             stop.done();
         }
         return Exit.DONE.status();
+    }
+
+    private Path heights(Path folder) {
+        if (terrain != null && !Files.isDirectory(terrain)) {
+            throw new InvalidInput("--terrain", terrain.toString(), "a folder that is there", "");
+        }
+        return terrain == null ? folder.resolve("terrain") : terrain;
     }
 
     private void tell(HosewrightServer server, String where, boolean invented) {

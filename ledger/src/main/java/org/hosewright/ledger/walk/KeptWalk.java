@@ -3,6 +3,7 @@ package org.hosewright.ledger.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hosewright.ground.terrain.Terrain;
 import org.hosewright.ground.track.Track;
 import org.hosewright.ground.walk.EnteredRise;
 import org.hosewright.ground.walk.MeasuredLength;
@@ -53,9 +54,11 @@ public record KeptWalk(
      *
      * @param read what {@link #track} holds
      * @param section from coupling to coupling
+     * @param terrain heights of the ground there, where they are known
      */
-    public Walk walk(Track read, Length section) {
+    public Walk walk(Track read, Length section, Optional<Terrain> terrain) {
         WalkQuestion question = WalkQuestion.of(read, section);
+        question = terrain.map(question::withTerrain).orElse(question);
         question = rise.map(question::withRise).orElse(question);
         int last = read.fixes().size() - 1;
         return Walk.of(question.withMeasured(measured.stream()

@@ -24,7 +24,7 @@ public final class Api {
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
-        var walks = new WalkDesk(ports.leaves(), kit, desk, config.clock());
+        var walks = new WalkDesk(ports.leaves(), kit, desk, config);
         var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),

@@ -1,12 +1,15 @@
 package org.hosewright.server.api;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import io.javalin.http.Context;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.hosewright.files.track.TerrainFolder;
 import org.hosewright.files.walk.WalkText;
+import org.hosewright.ground.terrain.Terrain;
 import org.hosewright.ground.track.Track;
 import org.hosewright.ground.walk.SectionMark;
 import org.hosewright.hydraulics.profile.LineProfile;
@@ -25,11 +28,15 @@ import org.hosewright.ledger.walk.OrderedFigures;
 import org.hosewright.ledger.walk.SectionThere;
 import org.hosewright.ledger.walk.WalkPicture;
 import org.hosewright.ledger.walk.WalkReport;
+import org.hosewright.server.setup.ServerConfig;
 
 /** Where walks are worked out, with the kit in force where there is one. */
 final class WalkDesk {
     /** Packages whose reach is shown beside one another. */
     private static final int MOST_REACHES = 12;
+
+    /** A tile takes up to 26 MB. */
+    private static final int TILES_KEPT = 2;
 
     private static final Length US_SECTION = Length.ofFeet(50);
     private static final Length SI_SECTION = Length.ofMetres(25);
@@ -37,13 +44,15 @@ final class WalkDesk {
     private final Leaves leaves;
     private final CurrentKit current;
     private final OrderDesk orders;
-    private final Clock clock;
+    private final ServerConfig config;
+    private final Cache<String, Optional<Terrain>> tiles =
+            Caffeine.newBuilder().maximumSize(TILES_KEPT).build();
 
-    WalkDesk(Leaves leaves, CurrentKit current, OrderDesk orders, Clock clock) {
+    WalkDesk(Leaves leaves, CurrentKit current, OrderDesk orders, ServerConfig config) {
         this.leaves = leaves;
         this.current = current;
         this.orders = orders;
-        this.clock = clock;
+        this.config = config;
     }
 
     /** A walk with its track read. */
@@ -71,13 +80,17 @@ final class WalkDesk {
     WalkReport report(Recorded walk, Optional<String> chosen) {
         Optional<Kit> company = findKit();
         if (chosen.isEmpty() || company.isEmpty()) {
-            return WalkReport.of(walk.kept().walk(walk.track(), section()), units());
+            return WalkReport.of(walk.kept().walk(walk.track(), section(), terrain(walk.track())), units());
         }
         HosePackage named = KitLines.get(company.get().packages(), chosen.get(), "package");
         String last = named.hose().get(named.hose().size() - 1).hose();
         Length section = KitLines.hose(company.get(), last).section();
         return WalkReport.of(
-                walk.kept().walk(walk.track(), section), company.get(), named.id(), ordered(named.id()), today());
+                walk.kept().walk(walk.track(), section, terrain(walk.track())),
+                company.get(),
+                named.id(),
+                ordered(named.id()),
+                today());
     }
 
     /** What the order in force says for a package, where there is one; an order's figures are for level ground. */
@@ -139,7 +152,14 @@ final class WalkDesk {
     }
 
     private Optional<LocalDate> today() {
-        return findKit().map(now -> LocalDate.ofInstant(clock.instant(), ZoneId.of(now.zone())));
+        return findKit().map(now -> LocalDate.ofInstant(config.clock().instant(), ZoneId.of(now.zone())));
+    }
+
+    /** The heights where a track begins, where the company has a terrain file of it. */
+    private Optional<Terrain> terrain(Track track) {
+        return config.terrain()
+                .flatMap(folder -> tiles.get(
+                        TerrainFolder.tile(track.first().position()), tile -> new TerrainFolder(folder).find(tile)));
     }
 
     private Length section() {
