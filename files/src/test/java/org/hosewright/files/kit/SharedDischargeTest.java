@@ -61,19 +61,19 @@ final class SharedDischargeTest {
 
     private static KitDocument twoEngines() throws IOException {
         String kit = Files.readString(EXAMPLES.resolve("drill-night.kit.yaml"));
-        String second = "engines:\n  engine-42:\n    pump: { rated: 1500 gpm, ceiling: 250 psi }\n    discharges:\n"
-                + "      crosslay-1: { size: 2 in }\n";
+        String second = """
+                engines:
+                  engine-42:
+                    pump: { rated: 1500 gpm, ceiling: 250 psi }
+                    discharges:
+                      crosslay-1: { size: 2 in }
+                """;
         return KitDocument.of(kit.replaceFirst("engines:\n", second), "kit");
     }
 
     private static String readings(String engine) throws IOException {
-        String[] rows = Files.readString(EXAMPLES.resolve("drill-night.readings.csv"))
-                .replace("\r", "")
-                .split("\n");
-        var text = new StringBuilder(rows[0].replace("reading,discharge", "reading,engine,discharge"));
-        for (int i = 1; i < rows.length; i++) {
-            text.append('\n').append(rows[i].replaceFirst(",crosslay-1", "," + engine + ",crosslay-1"));
-        }
-        return text.append('\n').toString();
+        String readings = Files.readString(EXAMPLES.resolve("drill-night.readings.csv"));
+        return readings.replace("reading,discharge", "reading,engine,discharge")
+                .replace(",crosslay-1,", "," + engine + ",crosslay-1,");
     }
 }

@@ -53,9 +53,7 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
                 troubles.put(stored.id(), e);
             }
         }
-        var table = new ReadingsTable(drill.columns(), good);
-        List<Reading> readings = good.isEmpty() ? List.of() : ReadingParser.parse(table, kit, "this night");
-        return new StandingNight(readings, rulings, troubles);
+        return new StandingNight(readings(drill, good, kit), rulings, troubles);
     }
 
     /** The same night, refused where a row of it cannot be read: numbers that are to be used must not pass one over. */
@@ -73,6 +71,11 @@ record StandingNight(List<Reading> readings, Map<String, Ruling> rulings, Map<St
             throw new InvalidInput(
                     "a reading's name given twice", reading.id(), "a name of its own for each reading", "reading");
         }
+    }
+
+    private static List<Reading> readings(DrillRecord drill, List<ReadingsTable.Row> good, Kit kit) {
+        var table = new ReadingsTable(drill.columns(), good);
+        return good.isEmpty() ? List.of() : ReadingParser.parse(table, kit, "this night");
     }
 
     /** The night without a reading yet. */
