@@ -1,5 +1,6 @@
 package org.hosewright.hydraulics.network;
 
+import java.util.Arrays;
 import java.util.List;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.error.NotConverged;
@@ -10,17 +11,27 @@ import org.hosewright.hydraulics.quantity.Numbers;
 
 /** One network solved many times with other numbers: folded and laid out once, no memory taken per solve.
  *
- * <p>Each scenario sets out from the network's own answer, never from the scenario before, so an answer does not hang
- * on the order. Not for several threads at once.
+ * <p>Each scenario sets out from the network's own answer and its tangent, never from the scenario before, so an answer
+ * does not hang on the order. Not for several threads at once.
  */
 public final class Scenarios {
     private static final int STEPS = 25;
+
+    /** How much a number is moved to find the tangent, as a share of itself [1]. */
+    private static final double NUDGE = 1e-6;
+
+    /** The least that a head is moved by to find the tangent [Pa]. */
+    private static final double NUDGE_PA = 1;
 
     private final Network network;
     private final Folded folded;
     private final Newton newton;
     private final boolean[] isHead;
     private final int[] place;
+    private final double[] given;
+    private final double[] off;
+    private final double[][] flowBy;
+    private final double[][] headBy;
     private final double[] flow;
     private final double[] head;
 
@@ -50,7 +61,39 @@ public final class Scenarios {
         require();
         folded.finish();
         flow = folded.core().flow.clone();
-        head = folded.core().head.clone();
+        head = Arrays.copyOf(folded.core().head, folded.core().shape.free());
+        given = new double[place.length];
+        off = new double[place.length];
+        flowBy = new double[place.length][];
+        headBy = new double[place.length][];
+        Arrays.fill(flowBy, new double[flow.length]);
+        Arrays.fill(headBy, new double[head.length]);
+        for (int i = 0; i < place.length; i++) {
+            given[i] = isHead[i]
+                    ? network.head_Pa(place[i])
+                    : square(network.law(place[i])).r();
+        }
+        for (int i = 0; i < place.length; i++) {
+            tangent(i);
+        }
+    }
+
+    /** How the answer moves with one of the varied numbers, where it stands. */
+    private void tangent(int varied) {
+        double nudge = Math.max(NUDGE * Math.abs(given[varied]), isHead[varied] ? NUDGE_PA : 0);
+        set(varied, given[varied] + nudge);
+        solve();
+        set(varied, given[varied]);
+        double[] flows = folded.core().flow.clone();
+        double[] heads = Arrays.copyOf(folded.core().head, head.length);
+        for (int k = 0; k < flows.length; k++) {
+            flows[k] = (flows[k] - flow[k]) / nudge;
+        }
+        for (int i = 0; i < heads.length; i++) {
+            heads[i] = (heads[i] - head[i]) / nudge;
+        }
+        flowBy[varied] = flows;
+        headBy[varied] = heads;
     }
 
     /** The number of a link, for {@link #flow_m3s}. */
@@ -65,6 +108,7 @@ public final class Scenarios {
 
     /** Changes one of the varied numbers for the solves to come [Pa or Pa s2/m6]. */
     public void set(int varied, double value) {
+        off[varied] = value - given[varied];
         if (isHead[varied]) {
             folded.setHead(place[varied], Numbers.requireFinite("head", value));
         } else {
@@ -82,8 +126,7 @@ public final class Scenarios {
         if (at.shape.free() == 0) {
             newton.start();
         } else {
-            System.arraycopy(head, 0, at.head, 0, at.shape.free());
-            System.arraycopy(flow, 0, at.flow, 0, flow.length);
+            setOut(at);
             newton.resume(STEPS);
         }
         if (!newton.isSettled()) {
@@ -92,6 +135,24 @@ public final class Scenarios {
         }
         newton.shut();
         folded.finish();
+    }
+
+    /** From the network's own answer along its tangent. */
+    private void setOut(Iterate at) {
+        System.arraycopy(head, 0, at.head, 0, head.length);
+        System.arraycopy(flow, 0, at.flow, 0, flow.length);
+        for (int i = 0; i < off.length; i++) {
+            if (off[i] != 0) {
+                along(at.flow, flowBy[i], off[i]);
+                along(at.head, headBy[i], off[i]);
+            }
+        }
+    }
+
+    private static void along(double[] moved, double[] by, double off) {
+        for (int k = 0; k < by.length; k++) {
+            moved[k] += by[k] * off;
+        }
     }
 
     /** Solves a table of scenarios.
@@ -139,11 +200,17 @@ public final class Scenarios {
 
     private int square(Freed varied) {
         int link = network.linkAt(varied.of());
-        Law law = network.law(link);
-        Law forward = law instanceof OneWay one ? one.forward() : law;
-        if (!(forward instanceof Square) || varied.coefficient() != 0) {
+        if (!(forward(network.law(link)) instanceof Square) || varied.coefficient() != 0) {
             throw new InvalidInput("link varied", varied.of(), "a link with a square law", "network");
         }
         return link;
+    }
+
+    private static Square square(Law law) {
+        return (Square) forward(law);
+    }
+
+    private static Law forward(Law law) {
+        return law instanceof OneWay one ? one.forward() : law;
     }
 }
