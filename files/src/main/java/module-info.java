@@ -9,6 +9,7 @@ module org.hosewright.files {
     requires org.apache.commons.csv;
     requires org.snakeyaml.engine;
 
+    exports org.hosewright.files.bed;
     exports org.hosewright.files.json;
     exports org.hosewright.files.kit;
     exports org.hosewright.files.lay;

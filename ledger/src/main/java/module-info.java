@@ -5,6 +5,7 @@ module org.hosewright.ledger {
     requires transitive org.hosewright.evidence;
     requires transitive org.hosewright.ground;
 
+    exports org.hosewright.ledger.bed;
     exports org.hosewright.ledger.canonical;
     exports org.hosewright.ledger.card;
     exports org.hosewright.ledger.drill;

@@ -100,7 +100,13 @@ final class Samples {
         var mark = new Mark(3, Instant.parse("2026-05-14T12:00:00Z"), "Training officer", "after the May test");
         var revision = new OrderRevision(1, "3f2a90c1", 2, OrderText.write(set), mark, List.of());
         var book = new OrderBook(List.of(revision));
-        return new OrderInFull(revision, book, set, kit, Optional.empty(), Staleness.of(set, kit, kit, MADE));
+        return new OrderInFull(
+                revision,
+                book,
+                set,
+                kit,
+                Optional.empty(),
+                Staleness.of(set, kit, new Staleness.Standing(kit, List.of(), MADE)));
     }
 
     static String beside(String name) {

@@ -14,6 +14,7 @@ public record Page(String path, String name, String question, String module) {
     /** The pages there are, in the order of the navigation. */
     public static final List<Page> ALL = List.of(
             new Page("/", "station", "Is every line ready?", "station/station.js"),
+            new Page("/bed", "bed", "What lies on the rig?", "bed/bed.js"),
             new Page("/drill", "drill", "What did the night show?", "drill/drill.js"),
             new Page("/reach", "reach", "How far can it go, and what stops it?", "reach/reach.js"),
             new Page("/ground", "ground", "What lies under the hose?", "ground/ground.js"),

@@ -36,7 +36,7 @@ final class KitTest extends AtStation {
     @Test
     void emptyPagesTeachTheNextStepHolds() {
         for (String path :
-                new String[] {"/", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/history"}) {
+                new String[] {"/", "/bed", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/history"}) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();
             assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();

@@ -39,6 +39,11 @@ public final class Chain {
         return chain;
     }
 
+    /** A chain written out in a system of units, as a kit file of it would; it reads back as the same stretches. */
+    public static String text(List<Stretch> chain, Map<String, HoseRecord> hoses, UnitSystem units) {
+        return text(chain, hoses, new Written(units, false));
+    }
+
     /** A chain written out; it reads back as the same stretches. */
     static String text(List<Stretch> chain, Map<String, HoseRecord> hoses, Written written) {
         return chain.stream().map(part -> text(part, hoses, written)).collect(Collectors.joining(" + "));

@@ -32,6 +32,7 @@ final class KitChanges {
 
     /** Each difference, as a sentence. */
     List<String> reasons(String id) {
+        reasons.clear();
         HosePackage was = then.packages().get(id);
         HosePackage is = now.packages().get(id);
         if (was == null || is == null) {
@@ -43,7 +44,7 @@ final class KitChanges {
         Staleness.hoses(was.hose()).forEach(this::hose);
         compare("The nozzle " + was.nozzle(), nozzle(then, was), nozzle(now, was));
         engine(was);
-        return reasons;
+        return List.copyOf(reasons);
     }
 
     private void hose(String id) {

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.hosewright.hydraulics.equipment.Stretch;
+import org.hosewright.ledger.bed.BedChanges;
+import org.hosewright.ledger.bed.RigBed;
 import org.hosewright.ledger.kit.Kit;
 
 /** What has gone stale in a set of ordered pressures: by package, each thing it rests on that is not as it was.
@@ -20,17 +22,31 @@ public record Staleness(Map<String, List<String>> reasons) {
         reasons = Map.copyOf(reasons);
     }
 
-    /** Compares the kit that a set was worked out from with the kit as it stands.
+    /** The company as it stands.
      *
-     * @param then the kit that the set rests on
-     * @param now the kit as it stands
+     * @param kit its kit
+     * @param beds what lies on its rigs, as far as people looked
      * @param today the day that ages of tests and calibrations are taken at
      */
-    public static Staleness of(OrderSet set, Kit then, Kit now, LocalDate today) {
+    public record Standing(Kit kit, List<RigBed> beds, LocalDate today) {
+        public Standing {
+            beds = List.copyOf(beds);
+        }
+    }
+
+    /** Compares the kit that a set was worked out from with the kit as it stands and with what lies on the rigs.
+     *
+     * @param then the kit that the set rests on
+     */
+    public static Staleness of(OrderSet set, Kit then, Standing now) {
+        var changes = new KitChanges(then, now.kit());
+        var expired = new Expired(now.kit(), set.made(), now.today());
+        var beds = new BedChanges(then, now.beds());
         Map<String, List<String>> reasons = new LinkedHashMap<>();
         for (OrderedLine line : set.lines()) {
-            List<String> why = new ArrayList<>(new KitChanges(then, now).reasons(line.hosePackage()));
-            why.addAll(new Expired(now, set.made(), today).reasons(line.hosePackage()));
+            List<String> why = new ArrayList<>(changes.reasons(line.hosePackage()));
+            why.addAll(expired.reasons(line.hosePackage()));
+            why.addAll(beds.reasons(line.hosePackage()));
             if (!why.isEmpty()) {
                 reasons.put(line.hosePackage(), why);
             }

@@ -38,6 +38,7 @@ final class OrderDesk {
 
     private final Orders orders;
     private final CurrentKit current;
+    private final BedDesk beds;
     private final Clock clock;
     private final Cache<Long, OrderSet> sets =
             Caffeine.newBuilder().maximumSize(KEPT).build();
@@ -46,20 +47,26 @@ final class OrderDesk {
     private final Cache<Looked, Staleness> staleness =
             Caffeine.newBuilder().maximumSize(KEPT).build();
 
-    OrderDesk(Orders orders, CurrentKit current, Clock clock) {
+    OrderDesk(Orders orders, CurrentKit current, BedDesk beds, Clock clock) {
         this.orders = orders;
         this.current = current;
+        this.beds = beds;
         this.clock = clock;
     }
 
     /** What a set's staleness hangs on, beside what never changes. */
-    private record Looked(long number, long kitVersion, LocalDate day) {}
+    private record Looked(long number, long kitVersion, List<BedDesk.Seen> beds, LocalDate day) {}
 
     /** A sheet's numbers and what stands across it. */
     record Print(OrderInFull order, CardSet cards, Stamp stamp) {}
 
     OrderBook book() {
         return orders.read();
+    }
+
+    /** What lies on each rig where somebody looked. */
+    List<BedDesk.Kept> beds() {
+        return beds.list();
     }
 
     OrderInFull look(long number) {
@@ -73,7 +80,8 @@ final class OrderDesk {
         CurrentKit.Read read = current.get();
         Kit now = read.document().kit();
         Staleness stale = staleness.get(
-                new Looked(number, read.version(), today(now)), looked -> Staleness.of(set, then, now, looked.day()));
+                new Looked(number, read.version(), beds.seen(), today(now)),
+                looked -> Staleness.of(set, then, new Staleness.Standing(now, beds.beds(looked.beds()), looked.day())));
         return new OrderInFull(
                 revision, book, set, then, book.signedBefore(number).map(this::set), stale);
     }

@@ -2,12 +2,17 @@ package org.hosewright.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.order.OrderBook;
 import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderStep;
+import org.hosewright.ledger.order.OrderedLine;
 
 /** The morning's look: per engine, whether its ordered pressures are signed, still so, on the rig and read. */
 final class OrderReadiness {
@@ -19,17 +24,48 @@ final class OrderReadiness {
 
     ObjectNode json(Kit kit) {
         OrderBook book = desk.book();
+        Map<String, String> reserves = reserves();
         ObjectNode json = Answer.object();
         book.proposed().ifPresent(revision -> json.put("waiting", revision.number()));
         ArrayNode engines = json.putArray("engines");
         if (book.inForce().isEmpty()) {
-            engines(kit).forEach(engine -> want(engines.addObject().put("id", engine), "No order is signed for it."));
+            engines(kit)
+                    .forEach(engine -> engines.add(serving(
+                            want(Answer.object().put("id", engine), "No order is signed for it."), engine, reserves)));
             return json;
         }
         OrderInFull order = desk.look(book, book.inForce().get().number());
         json.put("inForce", order.revision().number());
-        engines(kit).forEach(engine -> engines.add(engine(order, engine)));
+        engines(kit).forEach(engine -> engines.add(serving(engine(order, engine), engine, reserves)));
         return json;
+    }
+
+    /** By engine, the reserve rig that serves in its place. */
+    private Map<String, String> reserves() {
+        Map<String, String> reserves = new LinkedHashMap<>();
+        desk.beds()
+                .forEach(kept -> kept.bed()
+                        .reserve()
+                        .ifPresent(reserve -> reserves.put(kept.bed().engine(), reserve)));
+        return reserves;
+    }
+
+    /** Says which rig serves: one that is replaced wants nothing, the reserve rig goes by its own order. */
+    private static ObjectNode serving(ObjectNode json, String engine, Map<String, String> reserves) {
+        String reserve = reserves.get(engine);
+        if (reserve != null) {
+            json.put(
+                    "serving", reserve + " serves in its place; the order of " + reserve + " applies, not this one's.");
+            json.putArray("wants");
+            return json;
+        }
+        String replaced = reserves.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(engine))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.joining(" and "));
+        return replaced.isEmpty()
+                ? json
+                : json.put("serving", "In service in the place of " + replaced + ", by its own order.");
     }
 
     /** Engines that carry a package. */
@@ -45,12 +81,7 @@ final class OrderReadiness {
         if (!order.set().engines().contains(engine)) {
             return want(json, "The order has no number for it.");
         }
-        long stale = order.set().linesOf(engine).stream()
-                .filter(line -> order.stale().isStale(line.hosePackage()))
-                .count();
-        if (stale > 0) {
-            want(json, "Its ordered pressures are stale on " + (stale == 1 ? "1 line." : stale + " lines."));
-        }
+        stale(json, order, engine);
         if (order.revision().fitted(engine).isEmpty()) {
             want(json, "Nobody has confirmed that the new tags are on it.");
         }
@@ -59,6 +90,21 @@ final class OrderReadiness {
         }
         order.revision().openReports(engine).forEach(report -> want(json, "Reported: " + report.note()));
         return json;
+    }
+
+    private static void stale(ObjectNode json, OrderInFull order, String engine) {
+        List<String> lines = order.set().linesOf(engine).stream()
+                .map(OrderedLine::hosePackage)
+                .filter(order.stale()::isStale)
+                .toList();
+        if (!lines.isEmpty()) {
+            String count = lines.size() == 1 ? "1 line:" : lines.size() + " lines:";
+            want(json, "Its ordered pressures are stale on " + count);
+            lines.stream()
+                    .flatMap(line -> order.stale().why(line).stream())
+                    .distinct()
+                    .forEach(why -> want(json, why));
+        }
     }
 
     private static ObjectNode want(ObjectNode json, String says) {

@@ -56,7 +56,9 @@ class Station extends Part {
     return html`<section><h2>Ordered pressures</h2>
       <p class="soft">${inForce ? html`<a href="/orders?order=${inForce}">Order ${inForce}</a> is in force.` : html`No order is in force. <a href="/orders">Propose one</a>`}
         ${waiting ? html` <a href="/orders?order=${waiting}">Order ${waiting}</a> waits for a signature.` : nothing}</p>
-      <ul class="plain">${engines.map((/** @type {any} */ engine) => html`<li><b>${engine.id}</b>: ${engine.wants.length === 0 ? 'signed, on the rig, acknowledged, nothing stale.' : set(engine.wants.join(' '))}</li>`)}</ul></section>`;
+      <ul class="plain">${engines.map((/** @type {any} */ engine) => html`<li><b>${engine.id}</b>: ${engine.serving ? html`${set(engine.serving)} ` : nothing}${engine.wants.length ? set(engine.wants.join(' '))
+        : engine.serving?.includes('serves in its place') ? nothing : 'signed, on the rig, acknowledged, nothing stale.'}
+        <a href="/bed?engine=${encodeURIComponent(engine.id)}">Look at what lies on it</a></li>`)}</ul></section>`;
   }
 
   nights() {
