@@ -22,8 +22,7 @@ public final class Api {
     public Api(ServerConfig config, Ports ports) {
         this.config = config;
         kit = new CurrentKit(ports.kits());
-        var beds = new BedDesk(ports.leaves());
-        var desk = new OrderDesk(ports.orders(), kit, beds, config.clock());
+        var desk = new OrderDesk(ports.orders(), kit, new BedDesk(ports.leaves()), config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
         var walks = new WalkDesk(ports.leaves(), kit, desk, config);
         var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
@@ -37,7 +36,7 @@ public final class Api {
                         new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
                         new OrderRoutes(ports.orders(), desk).list(),
-                        new BedRoutes(beds, kit).list(),
+                        new BedRoutes(desk.beds(), kit).list(),
                         new WalkRoutes(ports.leaves(), walks).list(),
                         new StretchRoutes(ports.leaves(), stretches).list(),
                         new GroundPapers(ports.leaves(), stretches, walks, desk, config).list(),

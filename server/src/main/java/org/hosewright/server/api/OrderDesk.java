@@ -65,8 +65,8 @@ final class OrderDesk {
     }
 
     /** What lies on each rig where somebody looked. */
-    List<BedDesk.Kept> beds() {
-        return beds.list();
+    BedDesk beds() {
+        return beds;
     }
 
     OrderInFull look(long number) {

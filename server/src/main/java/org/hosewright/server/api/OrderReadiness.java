@@ -44,6 +44,7 @@ final class OrderReadiness {
     private Map<String, String> reserves() {
         Map<String, String> reserves = new LinkedHashMap<>();
         desk.beds()
+                .list()
                 .forEach(kept -> kept.bed()
                         .reserve()
                         .ifPresent(reserve -> reserves.put(kept.bed().engine(), reserve)));

@@ -91,7 +91,7 @@ class BedPage extends Part {
   /** @param {Rig} rig @param {BedLine} line */
   line(rig, line) {
     const lies = line.lying ?? line.written;
-    return html`<li class=${line.differs.length ? 'differs' : ''}><h3>${line.package}</h3>
+    return html`<li class=${line.differs.length ? 'differs' : ''}><h2>${line.package}</h2>
       <p class="soft">Written: ${this.says(line.written)}.</p>
       ${line.lying ? html`<p>Lies: ${this.says(line.lying)}${line.lying.marks?.length ? `, lengths ${line.lying.marks.join(', ')}` : ''}.${line.lying.note ? ` ${line.lying.note}` : ''}</p>` : html`<p>Not looked at yet.</p>`}
       ${line.differs.map((why) => html`<p class="wrong">${set(why)} What is ordered for it is stale.</p>`)}
