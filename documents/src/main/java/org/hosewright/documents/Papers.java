@@ -7,7 +7,9 @@ import org.hosewright.documents.ground.StretchPaper;
 import org.hosewright.documents.ground.WalkPaper;
 import org.hosewright.documents.matter.StretchMatter;
 import org.hosewright.documents.matter.WalkMatter;
+import org.hosewright.documents.order.ChangePaper;
 import org.hosewright.documents.order.OrderPaper;
+import org.hosewright.documents.order.ReadersPaper;
 import org.hosewright.documents.press.Press;
 import org.hosewright.documents.report.ReportPaper;
 import org.hosewright.documents.stamp.Stamp;
@@ -55,5 +57,15 @@ public final class Papers {
     /** The order itself: its numbers, what changes, the table of revisions, the list to sign on reading. */
     public static byte[] order(OrderInFull order, Stamp stamp) {
         return Press.print(OrderPaper.sheet(order, stamp));
+    }
+
+    /** What an order changes, old and new side by side. */
+    public static byte[] changes(OrderInFull order, Stamp stamp) {
+        return Press.print(ChangePaper.sheet(order, stamp));
+    }
+
+    /** The list to sign on reading an order. */
+    public static byte[] readers(OrderInFull order, Stamp stamp) {
+        return Press.print(ReadersPaper.sheet(order, stamp));
     }
 }

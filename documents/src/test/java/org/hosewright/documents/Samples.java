@@ -90,6 +90,8 @@ final class Samples {
         papers.put("pocket", new Pdf(Papers.pocketCard(brindleFalls(), Stamp.UNSIGNED)));
         papers.put("pocket-si", new Pdf(Papers.pocketCard(aldwickVale(), Stamp.DEMO)));
         papers.put("order", new Pdf(Papers.order(order(), Stamp.UNSIGNED)));
+        papers.put("changes", new Pdf(Papers.changes(order(), Stamp.UNSIGNED)));
+        papers.put("readers", new Pdf(Papers.readers(order(), Stamp.UNSIGNED)));
         return papers;
     }
 

@@ -18,6 +18,7 @@ import org.hosewright.ledger.card.CardAnalysis;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.card.EngineCard;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.server.setup.ServerConfig;
 
 /** The papers for the rig: looked at first, then as PDF, all from one set of numbers. */
@@ -40,7 +41,9 @@ final class PaperRoutes {
                 pdf("/papers/pump-card.pdf", "pump-card.pdf", Papers::pumpCard),
                 pdf("/papers/tags.pdf", "discharge-tags.pdf", Papers::tags),
                 pdf("/papers/pocket-card.pdf", "pocket-card.pdf", Papers::pocketCard),
-                Route.get("/orders/{number}/order.pdf", this::order));
+                order("order", Papers::order),
+                order("changes", Papers::changes),
+                order("readers", Papers::readers));
     }
 
     /** What stands across every sheet until somebody signs it. */
@@ -67,10 +70,12 @@ final class PaperRoutes {
         return new Sheets(cards, stamped(print));
     }
 
-    private void order(Context answer) {
-        OrderDesk.Print print = desk.print(OrderRoutes.number(answer.pathParam("number")));
-        String name = "order-" + print.order().revision().number() + ".pdf";
-        Answer.file(answer, name, PDF, Papers.order(print.order(), stamped(print)));
+    private Route order(String name, BiFunction<OrderInFull, Stamp, byte[]> paper) {
+        return Route.get("/orders/{number}/" + name + ".pdf", answer -> {
+            OrderDesk.Print print = desk.print(OrderRoutes.number(answer.pathParam("number")));
+            String file = name + "-" + print.order().revision().number() + ".pdf";
+            Answer.file(answer, file, PDF, paper.apply(print.order(), stamped(print)));
+        });
     }
 
     private Stamp stamped(OrderDesk.Print print) {

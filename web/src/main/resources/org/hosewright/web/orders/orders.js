@@ -74,7 +74,9 @@ class Orders extends Part {
 
   /** @param {any} order */
   doing(order) {
-    const print = html`<p class="row"><button @click=${() => save(`/orders/${order.number}/order.pdf`).catch(failed)}>Print the order</button> ${SHEETS.map((sheet) => html`<button @click=${() => save(`/papers/${sheet.path}?order=${order.number}`).catch(failed)}>Print the ${sheet.name}</button>`)}</p>`;
+    const print = html`<p class="row"><button @click=${() => save(`/orders/${order.number}/order.pdf`).catch(failed)}>Print the order</button>
+        <button @click=${() => save(`/orders/${order.number}/changes.pdf`).catch(failed)}>Print the change sheet</button>
+        <button @click=${() => save(`/orders/${order.number}/readers.pdf`).catch(failed)}>Print the list to sign</button> ${SHEETS.map((sheet) => html`<button @click=${() => save(`/papers/${sheet.path}?order=${order.number}`).catch(failed)}>Print the ${sheet.name}</button>`)}</p>`;
     if (order.standing === 'proposed') {
       return html`${whoField()}<p class="row"><button class="go" ?disabled=${this.busy} @click=${() => this.step('signed', '', '')}>Sign order ${order.number}</button>
         <button ?disabled=${this.busy} @click=${() => this.step('withdrawn', '', '')}>Take it back</button></p>
