@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.hosewright.ledger.history.Act;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,24 @@ final class BedRoutesTest {
         assertThat(post(asWritten("engine-41").put("basedOn", 1).put("reserve", "engine-41"))
                         .statusCode())
                 .isEqualTo(422);
+    }
+
+    @Test
+    void reserveRigGoesByItsOwnOrderHolds() throws IOException {
+        var kits = running.ports().kits();
+        var kit = kits.findLatest().orElseThrow();
+        String reserve = "engines:\n  engine-42:\n    pump: { rated: 1500 gpm, ceiling: 250 psi }\n    discharges:\n"
+                + "      crosslay-1: { size: 2 in, loss: 2.06 psi @ 100 gpm }\n";
+        kits.save(kit.text().replace("engines:\n", reserve), kit.version(), new Act("Quartermaster", "reserve rig"));
+        check(asWritten("engine-41").put("reserve", "engine-42"), 0);
+        JsonNode engine = JSON.readTree(running.get("/api/v1/station").body())
+                .path("orders")
+                .path("engines")
+                .path(0);
+        assertThat(engine.path("id").asText()).isEqualTo("engine-41");
+        assertThat(engine.path("serving").asText())
+                .isEqualTo("engine-42 serves in its place; the order of engine-42 applies, not this one's.");
+        assertThat(engine.path("wants")).isEmpty();
     }
 
     private void check(ObjectNode bed, long basedOn) {
