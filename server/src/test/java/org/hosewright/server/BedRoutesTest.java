@@ -84,6 +84,9 @@ final class BedRoutesTest {
         assertThat(engine.path("serving").asText())
                 .isEqualTo("engine-42 serves in its place; the order of engine-42 applies, not this one's.");
         assertThat(engine.path("wants")).isEmpty();
+        assertThat(running.get("/api/v1/station").body())
+                .contains("In service in the place of engine-41, by its own order.")
+                .contains("The order has no number for it.");
     }
 
     private void check(ObjectNode bed, long basedOn) {

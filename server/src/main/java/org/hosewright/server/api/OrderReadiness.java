@@ -29,14 +29,14 @@ final class OrderReadiness {
         book.proposed().ifPresent(revision -> json.put("waiting", revision.number()));
         ArrayNode engines = json.putArray("engines");
         if (book.inForce().isEmpty()) {
-            engines(kit)
+            engines(kit, reserves)
                     .forEach(engine -> engines.add(serving(
                             want(Answer.object().put("id", engine), "No order is signed for it."), engine, reserves)));
             return json;
         }
         OrderInFull order = desk.look(book, book.inForce().get().number());
         json.put("inForce", order.revision().number());
-        engines(kit).forEach(engine -> engines.add(serving(engine(order, engine), engine, reserves)));
+        engines(kit, reserves).forEach(engine -> engines.add(serving(engine(order, engine), engine, reserves)));
         return json;
     }
 
@@ -69,10 +69,11 @@ final class OrderReadiness {
                 : json.put("serving", "In service in the place of " + replaced + ", by its own order.");
     }
 
-    /** Engines that carry a package. */
-    private static Set<String> engines(Kit kit) {
+    /** Engines that carry a package or serve in the place of another. */
+    private static Set<String> engines(Kit kit, Map<String, String> reserves) {
         Set<String> engines = new LinkedHashSet<>();
         kit.packages().values().forEach(named -> engines.add(named.engine()));
+        engines.addAll(reserves.values());
         return engines;
     }
 
