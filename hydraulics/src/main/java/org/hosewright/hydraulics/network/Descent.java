@@ -45,6 +45,7 @@ final class Descent {
             double largest = aim();
             boolean done = Math.abs(uphill(0)) <= DONE * at.pressure_Pa() * at.largest_m3s();
             double taken = step();
+            at.hold();
             at.scale();
             floor = Math.max(LEAST, Math.min(FLOOR, taken * largest / at.largest_m3s()));
             if (done) {

@@ -28,8 +28,11 @@ final class Iterate {
     final double[] loss;
     final double[] slope;
     final double[] next;
+    private final double[] conductance;
     private final double[] rise;
     private final LaplacianFactor factor;
+    private double held_Pa;
+    private double taken_m3s;
     private double pressure_Pa;
     private double largest_m3s;
     private double least_m3s;
@@ -45,6 +48,7 @@ final class Iterate {
         loss = new double[shape.links()];
         slope = new double[shape.links()];
         next = new double[shape.links()];
+        conductance = new double[shape.links()];
         factor = new LaplacianFactor(shape.pattern());
     }
 
@@ -100,7 +104,8 @@ final class Iterate {
         factor.clear();
         Arrays.fill(rise, 0);
         for (int k = 0; k < flow.length; k++) {
-            factor.add(shape.slot()[k], shape.ground()[k], 1 / slope[k]);
+            conductance[k] = 1 / slope[k];
+            factor.add(shape.slot()[k], shape.ground()[k], conductance[k]);
             rise[from[k]] -= next[k];
             rise[to[k]] += next[k];
         }
@@ -114,22 +119,28 @@ final class Iterate {
         factor.solve(rise);
     }
 
-    /** Sets the scales of pressure and flow from what is known so far. */
-    void scale() {
+    /** Takes up the fixed heads and the demands, by which scales are set; again whenever they move. */
+    void hold() {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = shape.free(); i < head.length; i++) {
             low = Math.min(low, head[i]);
             high = Math.max(high, head[i]);
         }
-        double span = Math.max(STILL_PA, high - low);
-        double largest = least_m3s;
+        held_Pa = Math.max(STILL_PA, high - low);
+        taken_m3s = 0;
+        for (int i = 0; i < shape.free(); i++) {
+            taken_m3s = Math.max(taken_m3s, Math.abs(demand[i]));
+        }
+    }
+
+    /** Sets the scales of pressure and flow from what is known so far. */
+    void scale() {
+        double span = held_Pa;
+        double largest = Math.max(least_m3s, taken_m3s);
         for (int k = 0; k < flow.length; k++) {
             span = Math.max(span, Math.max(Math.abs(loss[k]), -pieces.still_Pa(k)));
             largest = Math.max(largest, Math.abs(flow[k]));
-        }
-        for (int i = 0; i < shape.free(); i++) {
-            largest = Math.max(largest, Math.abs(demand[i]));
         }
         pressure_Pa = span;
         largest_m3s = largest > 0 ? largest : 1;
@@ -156,7 +167,7 @@ final class Iterate {
         int[] from = shape.from();
         int[] to = shape.to();
         for (int k = 0; k < flow.length; k++) {
-            flow[k] = next[k] + (rise[from[k]] - rise[to[k]]) / slope[k];
+            flow[k] = next[k] + (rise[from[k]] - rise[to[k]]) * conductance[k];
         }
     }
 }

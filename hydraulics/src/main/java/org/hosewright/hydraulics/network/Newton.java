@@ -58,6 +58,7 @@ final class Newton {
         Arrays.fill(at.head, 0, at.shape.free(), 0);
         Arrays.fill(at.flow, 0);
         Arrays.fill(at.loss, 0);
+        at.hold();
         at.scale();
         double typical_Pa = START * at.pressure_Pa();
         double capacity = 0;
@@ -77,6 +78,7 @@ final class Newton {
 
     /** Every link between fixed heads: each flow from its own drop. */
     private int apart() {
+        at.hold();
         for (int k = 0; k < at.flow.length; k++) {
             double drop = at.drop_Pa(k);
             boolean shut = at.pieces.isOneWay(k) && drop <= at.pieces.still_Pa(k);
@@ -92,6 +94,7 @@ final class Newton {
     void stepWith(Border border) {
         straighten();
         at.balance(border);
+        at.hold();
         measure();
     }
 
@@ -102,9 +105,17 @@ final class Newton {
     }
 
     private void straighten() {
-        double unit = at.pressure_Pa() / at.largest_m3s();
+        double shut = SHUT * at.pressure_Pa() / at.largest_m3s();
+        double least = LEAST * at.unit();
         for (int k = 0; k < at.flow.length; k++) {
-            straighten(k, LEAST * at.unit(), SHUT * unit);
+            double flow = at.flow[k];
+            if (at.pieces.isSquare(k) && (flow > 0 || !at.pieces.isOneWay(k))) {
+                drawn[k] = flow;
+                at.slope[k] = Math.max(least, 2 * at.pieces.square(k) * Math.abs(flow));
+                at.next[k] = flow + (at.drop_Pa(k) - at.loss[k]) / at.slope[k];
+            } else {
+                straighten(k, least, shut);
+            }
         }
     }
 
@@ -143,6 +154,7 @@ final class Newton {
     /** Steps on from heads and flows that another search left. */
     int resume(int most) {
         settled = false;
+        at.hold();
         measure();
         System.arraycopy(at.flow, 0, drawn, 0, drawn.length);
         return run(most);

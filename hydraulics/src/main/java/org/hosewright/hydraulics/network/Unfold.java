@@ -4,6 +4,10 @@ package org.hosewright.hydraulics.network;
 final class Unfold {
     private final Incidence links;
     private final int[] moves;
+    private final int[] near;
+    private final int[] far;
+    private final double[] firstWay;
+    private final double[] secondWay;
     private final int given;
     private final Pieces pieces;
     private final boolean[] oneWay;
@@ -23,10 +27,32 @@ final class Unfold {
         this.pieces = pieces;
         this.oneWay = oneWay;
         moves = fold.moves();
+        near = new int[moves.length / 4];
+        far = new int[moves.length / 4];
+        firstWay = new double[moves.length / 4];
+        secondWay = new double[moves.length / 4];
+        for (int i = 0; i < near.length; i++) {
+            look(i, moves[4 * i], moves[4 * i + 1], moves[4 * i + 2], moves[4 * i + 3]);
+        }
         square = new double[links.links()];
         flow = new double[links.links()];
         head = new double[links.nodes()];
         demand = new double[links.nodes()];
+    }
+
+    /** Notes which way each move's links run: what {@link #back} needs again and again. */
+    private void look(int i, int kind, int node, int first, int second) {
+        if (kind == Fold.IN_A_ROW) {
+            near[i] = links.other(first, node);
+            far[i] = links.other(second, node);
+            firstWay[i] = links.to(first) == node ? 1 : -1;
+            secondWay[i] = links.from(second) == node ? 1 : -1;
+        } else if (kind == Fold.SIDE_BY_SIDE) {
+            secondWay[i] = links.from(first) == links.from(second) ? 1 : -1;
+        } else {
+            far[i] = second;
+            firstWay[i] = links.to(first) == node ? 1 : -1;
+        }
     }
 
     /** Works the joined links' resistances and gathers what is taken at dead ends. */
@@ -48,40 +74,35 @@ final class Unfold {
     /** Works all flows and heads from those of the core. */
     void back() {
         int joined = links.links();
-        for (int m = moves.length - 4; m >= 0; m -= 4) {
-            int node = moves[m + 1];
-            int first = moves[m + 2];
-            int second = moves[m + 3];
-            if (moves[m] == Fold.DEAD_END) {
-                deadEnd(node, first, second);
+        for (int i = near.length - 1; i >= 0; i--) {
+            int node = moves[4 * i + 1];
+            int first = moves[4 * i + 2];
+            int second = moves[4 * i + 3];
+            if (moves[4 * i] == Fold.DEAD_END) {
+                deadEnd(i, node, first);
                 continue;
             }
             double through = flow[--joined];
-            if (moves[m] == Fold.IN_A_ROW) {
-                row(node, first, second, through);
+            if (moves[4 * i] == Fold.IN_A_ROW) {
+                row(i, node, first, second, through);
             } else {
                 flow[first] = through * Math.sqrt(square[joined] / square[first]);
-                double rest = through - flow[first];
-                flow[second] = links.from(first) == links.from(second) ? rest : -rest;
+                flow[second] = secondWay[i] * (through - flow[first]);
             }
         }
     }
 
-    private void row(int node, int first, int second, double through) {
-        int near = links.other(first, node);
-        int far = links.other(second, node);
-        flow[first] = links.to(first) == node ? through : -through;
-        flow[second] = links.from(second) == node ? through : -through;
+    private void row(int i, int node, int first, int second, double through) {
+        flow[first] = firstWay[i] * through;
+        flow[second] = secondWay[i] * through;
         boolean held = through == 0 && oneWay[first] && !oneWay[second];
-        head[node] = held ? head[far] : head[near] - square[first] * through * Math.abs(through);
+        head[node] = held ? head[far[i]] : head[near[i]] - square[first] * through * Math.abs(through);
     }
 
-    private void deadEnd(int node, int link, int other) {
+    private void deadEnd(int i, int node, int link) {
         double through = demand[node];
-        boolean inward = links.to(link) == node;
-        flow[link] = inward ? through : -through;
-        double loss = loss_Pa(link, flow[link]);
-        head[node] = head[other] - (inward ? loss : -loss);
+        flow[link] = firstWay[i] * through;
+        head[node] = head[far[i]] - firstWay[i] * loss_Pa(link, flow[link]);
     }
 
     private double loss_Pa(int link, double through) {
