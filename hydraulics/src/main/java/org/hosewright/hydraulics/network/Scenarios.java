@@ -45,16 +45,8 @@ public final class Scenarios {
         Reachable.require(network);
         isHead = new boolean[varied.size()];
         place = new int[varied.size()];
-        boolean[] apart = new boolean[network.nodes()];
-        for (int i = 0; i < place.length; i++) {
-            Freed one = varied.get(i);
-            isHead[i] = one.isHead();
-            place[i] = one.isHead() ? head(one.of()) : square(one);
-            if (one.isHead()) {
-                apart[place[i]] = true;
-            }
-        }
-        folded = new Folded(network, apart);
+        given = new double[varied.size()];
+        folded = new Folded(network, places(varied));
         newton = new Newton(folded.core(), 0);
         folded.load();
         NetworkSolver.solve(folded.core(), newton);
@@ -62,20 +54,31 @@ public final class Scenarios {
         folded.finish();
         flow = folded.core().flow.clone();
         head = Arrays.copyOf(folded.core().head, folded.core().shape.free());
-        given = new double[place.length];
         off = new double[place.length];
         flowBy = new double[place.length][];
         headBy = new double[place.length][];
         Arrays.fill(flowBy, new double[flow.length]);
         Arrays.fill(headBy, new double[head.length]);
         for (int i = 0; i < place.length; i++) {
-            given[i] = isHead[i]
-                    ? network.head_Pa(place[i])
-                    : square(network.law(place[i])).r();
-        }
-        for (int i = 0; i < place.length; i++) {
             tangent(i);
         }
+    }
+
+    /** Looks up what is varied; gives the fixed nodes that must stand for themselves. */
+    private boolean[] places(List<Freed> varied) {
+        boolean[] apart = new boolean[network.nodes()];
+        for (int i = 0; i < place.length; i++) {
+            Freed one = varied.get(i);
+            isHead[i] = one.isHead();
+            place[i] = one.isHead() ? head(one.of()) : square(one);
+            given[i] = one.isHead()
+                    ? network.head_Pa(place[i])
+                    : square(network.law(place[i])).r();
+            if (one.isHead()) {
+                apart[place[i]] = true;
+            }
+        }
+        return apart;
     }
 
     /** How the answer moves with one of the varied numbers, where it stands. */
