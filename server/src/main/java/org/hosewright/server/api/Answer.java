@@ -42,6 +42,11 @@ final class Answer {
         answer.contentType("application/json; charset=utf-8").result(object.toString());
     }
 
+    /** As {@link #json(Context, ObjectNode)}, for what is written already. */
+    static void json(Context answer, String object) {
+        answer.contentType("application/json; charset=utf-8").result(object);
+    }
+
     /** Sends a file that a browser keeps under a name. */
     static void file(Context answer, String name, String type, byte[] content) {
         answer.header("Content-Disposition", "attachment; filename=\"" + name + "\"")

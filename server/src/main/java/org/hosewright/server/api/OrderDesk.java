@@ -44,6 +44,8 @@ final class OrderDesk {
             Caffeine.newBuilder().maximumSize(KEPT).build();
     private final Cache<Long, CardSet> cards =
             Caffeine.newBuilder().maximumSize(KEPT).build();
+    private final Cache<Seen, String> shown =
+            Caffeine.newBuilder().maximumSize(KEPT).build();
     private final Cache<Looked, Staleness> staleness =
             Caffeine.newBuilder().maximumSize(KEPT).build();
 
@@ -56,6 +58,9 @@ final class OrderDesk {
 
     /** What a set's staleness hangs on, beside what never changes. */
     private record Looked(long number, long kitVersion, List<BedDesk.Seen> beds, LocalDate day) {}
+
+    /** What an order's page hangs on: orders are never edited, steps only added. */
+    private record Seen(Looked looked, int orders, int steps) {}
 
     /** A sheet's numbers and what stands across it. */
     record Print(OrderInFull order, CardSet cards, Stamp stamp) {}
@@ -80,10 +85,25 @@ final class OrderDesk {
         CurrentKit.Read read = current.get();
         Kit now = read.document().kit();
         Staleness stale = staleness.get(
-                new Looked(number, read.version(), beds.seen(), today(now)),
+                looked(number, read),
                 looked -> Staleness.of(set, then, new Staleness.Standing(now, beds.beds(looked.beds()), looked.day())));
         return new OrderInFull(
                 revision, book, set, then, book.signedBefore(number).map(this::set), stale);
+    }
+
+    /** An order as its page shows it, written once as long as nothing of it changes. */
+    String shown(long number) {
+        OrderBook book = book();
+        int steps = book.revisions().stream()
+                .mapToInt(revision -> revision.steps().size())
+                .sum();
+        var seen = new Seen(looked(number, current.get()), book.revisions().size(), steps);
+        return shown.get(seen, same -> new OrderShown(look(book, number)).json().toString());
+    }
+
+    private Looked looked(long number, CurrentKit.Read read) {
+        return new Looked(
+                number, read.version(), beds.seen(), today(read.document().kit()));
     }
 
     /** What a set says; its text never changes, so it is read once. */

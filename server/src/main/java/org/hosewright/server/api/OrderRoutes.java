@@ -90,7 +90,7 @@ final class OrderRoutes {
     }
 
     private void send(Context answer, long number) {
-        Answer.json(answer, new OrderShown(desk.look(number)).json());
+        Answer.json(answer, desk.shown(number));
     }
 
     private static OrderStep.Kind kind(String word) {
