@@ -72,8 +72,13 @@ final class BedRoutesTest {
     void reserveRigGoesByItsOwnOrderHolds() throws IOException {
         var kits = running.ports().kits();
         var kit = kits.findLatest().orElseThrow();
-        String reserve = "engines:\n  engine-42:\n    pump: { rated: 1500 gpm, ceiling: 250 psi }\n    discharges:\n"
-                + "      crosslay-1: { size: 2 in, loss: 2.06 psi @ 100 gpm }\n";
+        String reserve = """
+                engines:
+                  engine-42:
+                    pump: { rated: 1500 gpm, ceiling: 250 psi }
+                    discharges:
+                      crosslay-1: { size: 2 in, loss: 2.06 psi @ 100 gpm }
+                """;
         kits.save(kit.text().replace("engines:\n", reserve), kit.version(), new Act("Quartermaster", "reserve rig"));
         check(asWritten("engine-41").put("reserve", "engine-42"), 0);
         JsonNode engine = JSON.readTree(running.get("/api/v1/station").body())
