@@ -57,6 +57,7 @@ final class GroundTest extends AtStation {
         button("Pause").click();
         page.reload();
         assertThat(page.locator("hw-walk")).containsText("50 positions, one mark");
+        assertThat(button("door")).isDisabled();
         page.evaluate("window.told = 50");
         button("Go on recording").click();
         assertThat(page.locator("hw-walk")).containsText("100 positions");
@@ -116,6 +117,10 @@ final class GroundTest extends AtStation {
         form.getByLabel("Private notes").fill("Code 7");
         button("Keep the stretch").click();
         assertThat(button("Print the stretch sheet")).isVisible();
+        button("Draw the way by hand").click();
+        assertThat(form.locator(".knob")).hasCount(3);
+        assertThat(form).containsText("as drawn");
+        button("Put the map away").click();
         String plain = page.waitForDownload(
                         () -> button("Print the stretch sheet").click())
                 .suggestedFilename();

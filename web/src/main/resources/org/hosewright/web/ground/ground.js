@@ -32,6 +32,7 @@ class Ground extends Part {
     /** @type {string[]} */
     this.packages = [];
     this.busy = false;
+    this.count = 0;
     this.us = true;
     this.zone = '';
   }
@@ -65,13 +66,18 @@ class Ground extends Part {
 
   /** @param {() => Promise<any>} ask */
   async answer(ask) {
+    const asked = ++this.count;
     this.busy = true;
+    let shown = null;
+    let trouble = '';
     try {
-      this.shown = await ask();
-      this.trouble = '';
+      shown = await ask();
     } catch (error) {
-      this.trouble = error instanceof Trouble ? error.message : String(error);
+      trouble = error instanceof Trouble ? error.message : String(error);
     }
+    if (asked !== this.count) return;
+    this.shown = shown;
+    this.trouble = trouble;
     this.busy = false;
   }
 

@@ -8,21 +8,41 @@ import { Part } from '../shared/page.js';
 /** Sheets are read in metres; closer than this nothing more is to be seen. */
 const CLOSEST = 21;
 
+/** About a metre. */
+const NUDGE_deg = 1e-5;
+
 /* The map's library asks once, with this text, whether the browser draws; no other text becomes part of a page. */
 /** @type {any} */ (window).trustedTypes?.createPolicy('default', { createHTML: (/** @type {string} */ text) => (text === '<svg/>' ? text : null) });
+
+/** @type {Promise<unknown> | null} */
+let styling = null;
+
+/** The library's style sheet, fetched once. */
+function styled() {
+  styling ??= new Promise((done) => {
+    const style = document.createElement('link');
+    style.rel = 'stylesheet';
+    style.href = new URL('../lib/leaflet/leaflet.css', import.meta.url).href;
+    style.addEventListener('load', done);
+    document.head.append(style);
+  });
+  return styling;
+}
 
 /** @param {string} name a colour of the page */
 const ink = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
 class GroundMap extends Part {
   /** @override */
-  static properties = { shown: { attribute: false }, drawing: { type: Boolean }, layers: { state: true } };
+  static properties = { shown: { attribute: false }, places: { attribute: false }, drawing: { type: Boolean }, layers: { state: true } };
 
   constructor() {
     super();
     /** @type {any} the answer whose way is drawn */
     this.shown = null;
     this.drawing = false;
+    /** @type {number[][]} a way drawn before: longitude, latitude */
+    this.places = [];
     /** @type {any[]} */
     this.layers = [];
     /** @type {any} */
@@ -31,18 +51,15 @@ class GroundMap extends Part {
     this.leaflet = null;
     /** @type {any} */
     this.way = null;
+    /** @type {string[]} where a package's name stands already */
+    this.named = [];
     /** @type {any[]} corners of a way drawn by hand */
     this.corners = [];
   }
 
   /** @override */
   async firstUpdated() {
-    const style = document.createElement('link');
-    style.rel = 'stylesheet';
-    style.href = new URL('../lib/leaflet/leaflet.css', import.meta.url).href;
-    const styled = new Promise((done) => style.addEventListener('load', done));
-    document.head.append(style);
-    const [leaflet, { layers }] = await Promise.all([import('leaflet'), get('/layers'), styled]);
+    const [leaflet, { layers }] = await Promise.all([import('leaflet'), get('/layers'), styled()]);
     this.leaflet = leaflet;
     this.layers = layers;
     const place = /** @type {HTMLElement} */ (this.querySelector('.map'));
@@ -50,6 +67,7 @@ class GroundMap extends Part {
     this.map.on('click', (/** @type {any} */ event) => { if (this.drawing) this.corner(event.latlng); });
     layers.forEach((/** @type {any} */ layer) => this.lay(layer));
     this.map.setView([0, 0], 2);
+    this.places.forEach(([lng, lat]) => this.knob({ lat, lng }));
     this.draw();
     this.fit();
     place.dataset.ready = 'yes';
@@ -78,6 +96,7 @@ class GroundMap extends Part {
     const L = this.leaflet;
     this.way?.remove();
     this.way = L.layerGroup().addTo(this.map);
+    this.named = [];
     if (!this.shown) return;
     const { way, rawWay, marks, tapped, reaches } = this.shown;
     const at = (/** @type {number[]} */ place) => [place[1], place[0]];
@@ -85,6 +104,7 @@ class GroundMap extends Part {
     L.polyline(way.map(at), { color: ink('--ink'), weight: 4, interactive: false, smoothFactor: 1.5 }).addTo(this.way);
     for (const one of reaches ?? []) {
       if (one.at) L.circleMarker(at(one.at), { radius: 15, color: ink('--act'), weight: 2.5, fill: false, interactive: false }).addTo(this.way);
+      if (one.at) this.name(at(one.at), one.package);
     }
     for (const mark of marks) {
       const broken = mark.safe === false;
@@ -92,6 +112,18 @@ class GroundMap extends Part {
       dot.on('click', () => this.dispatchEvent(new CustomEvent('section', { detail: mark.section, bubbles: true })));
     }
     for (const mark of tapped) L.circleMarker(at(mark.at), { radius: 5, color: ink('--ink'), fillColor: ink('--ink'), fillOpacity: 1, interactive: false }).addTo(this.way);
+  }
+
+  /** Writes a package's name beside its ring; names at one place stand below one another. @param {any} place @param {string} name */
+  name(place, name) {
+    const L = this.leaflet;
+    const key = place.join();
+    const above = this.named.filter((one) => one === key).length;
+    this.named.push(key);
+    const word = document.createElement('span');
+    word.className = 'ring-name';
+    word.textContent = name;
+    L.marker(place, { interactive: false, keyboard: false, icon: L.divIcon({ html: word, className: 'knob-place', iconSize: [0, 0], iconAnchor: [-20, 8 - 16 * above] }) }).addTo(this.way);
   }
 
   /** Shows all of the way, or else of the layers. */
@@ -105,12 +137,30 @@ class GroundMap extends Part {
 
   /** Adds a corner to the way drawn by hand; it can be dragged. @param {any} at */
   corner(at) {
+    this.knob(at);
+    this.tell();
+  }
+
+  /** Sets a corner; by keys it goes a metre or so with each arrow. @param {any} at */
+  knob(at) {
     const L = this.leaflet;
     const knob = document.createElement('span');
     knob.className = 'knob';
-    const corner = L.marker(at, { draggable: true, keyboard: false, icon: L.divIcon({ html: knob, className: 'knob-place', iconSize: [28, 28] }) }).addTo(this.map);
+    const corner = L.marker(at, { draggable: true, keyboard: true, alt: 'corner of the way', icon: L.divIcon({ html: knob, className: 'knob-place', iconSize: [28, 28] }) }).addTo(this.map);
     corner.on('dragend', () => this.tell());
+    corner.getElement()?.addEventListener('keydown', (/** @type {KeyboardEvent} */ event) => this.nudge(corner, event));
     this.corners.push(corner);
+  }
+
+  /** @param {any} corner @param {KeyboardEvent} event */
+  nudge(corner, event) {
+    const ways = { ArrowUp: [1, 0], ArrowDown: [-1, 0], ArrowRight: [0, 1], ArrowLeft: [0, -1] };
+    const way = ways[/** @type {keyof typeof ways} */ (event.key)];
+    if (!way) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const { lat, lng } = corner.getLatLng();
+    corner.setLatLng([lat + way[0] * NUDGE_deg, lng + way[1] * NUDGE_deg]);
     this.tell();
   }
 

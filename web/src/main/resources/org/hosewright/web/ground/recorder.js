@@ -6,6 +6,8 @@
 const ROOT = 'hosewright.walk';
 /** Fixes in one entry of the browser's store: the whole is never written anew for one more. */
 const CHUNK = 50;
+/** A position older than this says where the phone was, not where it is [ms]. */
+const FRESH_ms = 10_000;
 
 export class Recorder {
   /** @param {() => void} changed called after every fix, mark and change of state */
@@ -18,6 +20,10 @@ export class Recorder {
     /** @type {number | null} */
     this.watching = null;
     this.trouble = '';
+    /** when the last position came in, by this page's own clock; 0 before the first since it was started */
+    this.heard = 0;
+    /** @type {any} keeps the screen on while recording, where the browser can */
+    this.awake = null;
     this.take();
   }
 
@@ -27,6 +33,11 @@ export class Recorder {
 
   get last() {
     return this.fixes[this.fixes.length - 1];
+  }
+
+  /** True where the last position says where the phone is now: only then may something be marked. */
+  get fresh() {
+    return this.running && this.heard > 0 && performance.now() - this.heard < FRESH_ms;
   }
 
   /** Why positions cannot be had here, before anybody is asked; empty where they can. */
@@ -40,6 +51,8 @@ export class Recorder {
 
   start() {
     this.trouble = '';
+    this.heard = 0;
+    /** @type {any} */ (navigator).wakeLock?.request('screen').then((/** @type {any} */ lock) => { this.awake = lock; }, () => undefined);
     this.watching = navigator.geolocation.watchPosition(
       (position) => this.add(position),
       (error) => this.fail(error),
@@ -51,6 +64,8 @@ export class Recorder {
   stop() {
     if (this.watching !== null) navigator.geolocation.clearWatch(this.watching);
     this.watching = null;
+    this.awake?.release();
+    this.awake = null;
     this.changed();
   }
 
@@ -59,6 +74,7 @@ export class Recorder {
     const at = new Date(timestamp).toISOString();
     if (this.last && this.last.at >= at) return;
     this.trouble = '';
+    this.heard = performance.now();
     this.fixes.push({ at, latitude: coords.latitude, longitude: coords.longitude, accuracy: coords.accuracy, height: coords.altitude });
     this.keep();
     this.changed();
@@ -79,29 +95,42 @@ export class Recorder {
   mark(kind, note) {
     const { latitude, longitude, at } = this.last;
     this.marks.push({ kind, at, latitude, longitude, note });
-    localStorage.setItem(`${ROOT}.marks`, JSON.stringify(this.marks));
+    this.write('marks', this.marks);
     this.changed();
   }
 
   unmark() {
     this.marks.pop();
-    localStorage.setItem(`${ROOT}.marks`, JSON.stringify(this.marks));
+    this.write('marks', this.marks);
     this.changed();
+  }
+
+  /** Puts a piece into the browser's store, or says that it could not. @param {string | number} key @param {unknown} piece */
+  write(key, piece) {
+    try {
+      localStorage.setItem(`${ROOT}.${key}`, JSON.stringify(piece));
+    } catch {
+      this.trouble = 'This browser keeps no more: what is recorded from here on is lost if the page is closed. Stop and keep the walk now.';
+    }
   }
 
   keep() {
     const chunk = Math.floor((this.fixes.length - 1) / CHUNK);
-    localStorage.setItem(`${ROOT}.${chunk}`, JSON.stringify(this.fixes.slice(chunk * CHUNK)));
+    this.write(chunk, this.fixes.slice(chunk * CHUNK));
   }
 
   /** Takes up what an earlier visit left. */
   take() {
-    for (let chunk = 0; ; chunk++) {
-      const text = localStorage.getItem(`${ROOT}.${chunk}`);
-      if (!text) break;
-      this.fixes.push(...JSON.parse(text));
+    try {
+      for (let chunk = 0; ; chunk++) {
+        const text = localStorage.getItem(`${ROOT}.${chunk}`);
+        if (!text) break;
+        this.fixes.push(...JSON.parse(text));
+      }
+      this.marks = JSON.parse(localStorage.getItem(`${ROOT}.marks`) ?? '[]');
+    } catch {
+      this.trouble = 'What an earlier visit left in this browser can only be read in part.';
     }
-    this.marks = JSON.parse(localStorage.getItem(`${ROOT}.marks`) ?? '[]');
   }
 
   /** Drops what was recorded, once it is kept at the station or no longer wanted. */
@@ -111,6 +140,15 @@ export class Recorder {
     localStorage.removeItem(`${ROOT}.marks`);
     this.fixes = [];
     this.marks = [];
+    this.changed();
+  }
+
+  /** Brings a dropped recording back. @param {Fix[]} fixes @param {Mark[]} marks */
+  bring(fixes, marks) {
+    this.fixes = fixes;
+    this.marks = marks;
+    for (let chunk = 0; chunk * CHUNK < fixes.length; chunk++) this.write(chunk, fixes.slice(chunk * CHUNK, (chunk + 1) * CHUNK));
+    this.write('marks', marks);
     this.changed();
   }
 }

@@ -74,7 +74,20 @@ class Stretch extends Part {
     this.stretch = { ...EMPTY, ...answer.stretch };
     this.kept = answer.kept;
     this.answer = answer;
+    this.putAway();
+  }
+
+  /** Puts the map away; what was drawn stays with the stretch. */
+  putAway() {
     this.drawing = false;
+    this.way = null;
+  }
+
+  /** Takes the map out, with the way that the stretch has. */
+  async takeOut() {
+    this.stretch = this.held();
+    this.drawing = true;
+    if (this.stretch.way.length > 1) await this.look(this.stretch.way);
   }
 
   async keep() {
@@ -103,10 +116,12 @@ class Stretch extends Part {
   /** @param {number[][]} places */
   async drawnAs(places) {
     this.stretch = { ...this.held(), way: places };
-    if (places.length < 2) {
-      this.way = null;
-      return;
-    }
+    if (places.length < 2) this.way = null;
+    else await this.look(places);
+  }
+
+  /** @param {number[][]} places */
+  async look(places) {
     this.way = await check('/walks/look', { track: drawn('drawn by hand', places), package: this.held().packages[0] }).catch(failed);
   }
 
@@ -128,11 +143,11 @@ class Stretch extends Part {
   render() {
     if (this.packages.length === 0) return html`<div class="empty"><p>The kit has no package yet, so no line can be laid along a way. A walk can be recorded all the same.</p><p><a href="/kit">Add a package to the kit</a></p></div>`;
     return html`${this.stretches.length ? html`<p>Kept: ${this.stretches.map((one) => html`<button class="link" @click=${() => this.open(one.id).catch(failed)}>${one.title}</button> `)}
-        ${this.kept ? html`<button class="link" @click=${() => { this.kept = null; this.stretch = EMPTY; this.answer = null; }}>begin another</button>` : nothing}</p>` : nothing}
+        ${this.kept ? html`<button class="link" @click=${() => { this.kept = null; this.stretch = EMPTY; this.answer = null; this.putAway(); }}>begin another</button>` : nothing}</p>` : nothing}
       ${this.factor ? html`<p class="soft">${this.factor.stretches ? html`This company lays <b>${this.factor.factor}</b> times what it plans, between ${this.factor.low} and ${this.factor.high}, learnt from ${this.factor.stretches}.` : 'No stretch was laid and told yet: the range is that of any company, from common practice.'}</p>` : nothing}
       ${this.walked ? html`<p class="soft">The way on view is ${this.walked} long. Lengths are walked, taped or paced: never a straight line on a map.</p>` : nothing}
       <form class="stretch-form" @submit=${(/** @type {Event} */ event) => this.estimate(event)}>${fields(this.stretch, this.packages, this.us)}
-        <p class="row"><button class="go">Estimate</button> <button type="button" @click=${() => { this.drawing = !this.drawing; }}>${this.drawing ? 'Put the map away' : 'Draw the way by hand'}</button></p>
+        <p class="row"><button class="go">Estimate</button> <button type="button" @click=${() => (this.drawing ? this.putAway() : this.takeOut())}>${this.drawing ? 'Put the map away' : 'Draw the way by hand'}</button></p>
         ${this.drawing ? this.map() : nothing}
         ${this.trouble ? html`<p class="wrong" role="alert">${this.trouble}</p>` : nothing}
         ${this.answer ? this.found() : nothing}
@@ -145,7 +160,7 @@ class Stretch extends Part {
   map() {
     const sections = this.way ? `${this.way.distance} as drawn: ${this.way.sections} sections, their ends marked.` : 'Tap each corner, first where the pump stands.';
     return html`<p role="status">${sections} ${this.way ? html`<button type="button" class="link" @click=${() => this.useDrawn()}>Take it as the way to the door</button>` : nothing}</p>
-      <hw-ground-map .drawing=${true} .shown=${this.way} @drawn=${(/** @type {CustomEvent} */ event) => this.drawnAs(event.detail)}></hw-ground-map>
+      <hw-ground-map .drawing=${true} .places=${this.stretch.way} .shown=${this.way} @drawn=${(/** @type {CustomEvent} */ event) => this.drawnAs(event.detail)}></hw-ground-map>
       <p class="row"><button type="button" @click=${() => /** @type {any} */ (this.querySelector('hw-ground-map')).cornerHere()}>Corner in the middle of the map</button>
         <button type="button" @click=${() => /** @type {any} */ (this.querySelector('hw-ground-map')).dropCorner()}>Take the last corner back</button></p>
       <p class="caution">A way drawn on a map is no measured length: walk it before anybody relies on it.</p>`;

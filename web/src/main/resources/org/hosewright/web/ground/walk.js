@@ -1,7 +1,7 @@
 /** Walk it: positions recorded by this phone, or a recorded file taken in; marks by one tap. */
 import { html, nothing } from 'lit';
 import { Part } from '../shared/page.js';
-import { failed } from '../shared/notes.js';
+import { done, failed } from '../shared/notes.js';
 import { pick } from '../shared/file.js';
 import { counted } from '../shared/text.js';
 import { Recorder } from './recorder.js';
@@ -19,11 +19,14 @@ class WalkIt extends Part {
     this.us = true;
     this.name = '';
     this.recorder = new Recorder(() => this.requestUpdate());
+    /** looks again whether the last position is still fresh */
+    this.clock = setInterval(() => { if (this.recorder.running) this.requestUpdate(); }, 1000);
   }
 
   /** @override */
   disconnectedCallback() {
     super.disconnectedCallback();
+    clearInterval(this.clock);
     this.recorder.stop();
   }
 
@@ -40,6 +43,13 @@ class WalkIt extends Part {
   finish() {
     this.recorder.stop();
     this.hand(recorded(this.name, this.recorder.fixes, this.recorder.marks), this.name, true);
+  }
+
+  /** Drops the recording; it can be taken back. */
+  drop() {
+    const { fixes, marks } = this.recorder;
+    this.recorder.clear();
+    done('The recording is dropped.', () => this.recorder.bring(fixes, marks));
   }
 
   /** Drops the recording once it is kept. */
@@ -62,11 +72,11 @@ class WalkIt extends Part {
       ${recorder.trouble ? html`<p class="wrong" role="alert">${recorder.trouble}</p>` : nothing}
       <p class="row big">${running ? html`<button class="go" @click=${() => recorder.stop()}>Pause</button>` : html`<button class="go" @click=${() => recorder.start()}>${fixes.length ? 'Go on recording' : 'Record the walk'}</button>`}
         ${fixes.length > 1 ? html`<button @click=${() => this.finish()}>Stop and look</button>` : nothing}</p>
-      ${fixes.length ? html`<p role="status">${counted(fixes.length, 'position')}, ${counted(marks.length, 'mark')}. ${running ? html`The receiver is good to <b>${this.radius(last.accuracy)}</b> at the moment${last.accuracy > 15 ? '; that is poor: stand clear of walls' : ''}.` : 'Kept in this browser until it is saved or dropped.'}</p>
+      ${fixes.length ? html`<p role="status">${counted(fixes.length, 'position')}, ${counted(marks.length, 'mark')}. ${running ? recorder.fresh ? html`The receiver is good to <b>${this.radius(last.accuracy)}</b> at the moment${last.accuracy > 15 ? '; that is poor: stand clear of walls' : ''}.` : 'No position at the moment, so nothing can be marked: stand in the open and wait.' : 'Kept in this browser until it is saved or dropped.'}</p>
         <div class="field"><label>Name of the walk<input .value=${this.name} maxlength="120" placeholder="Garden Court, rear stair" @input=${(/** @type {Event} */ event) => { this.name = /** @type {HTMLInputElement} */ (event.target).value; }}></label></div>
-        <p class="marks">${MARKS.map((mark) => html`<button ?disabled=${!running} @click=${() => recorder.mark(mark, '')}>${mark}</button>`)}</p>
+        <p class="marks">${MARKS.map((mark) => html`<button ?disabled=${!recorder.fresh} @click=${() => recorder.mark(mark, '')}>${mark}</button>`)}</p>
         ${marks.length ? html`<p class="small">Marked: ${marks.map((mark) => mark.kind).join(', ')}. <button class="link" @click=${() => recorder.unmark()}>Take the last mark back</button></p>` : nothing}
-        ${running ? nothing : html`<p><button class="link" @click=${() => { if (confirm('Drop what was recorded? It is kept nowhere else.')) recorder.clear(); }}>Drop this recording</button></p>`}` : running ? html`<p role="status">Waiting for the first position.<span class="busy"></span></p>` : nothing}</div>`;
+        ${running ? nothing : html`<p><button class="link" @click=${() => this.drop()}>Drop this recording</button></p>`}` : running ? html`<p role="status">Waiting for the first position.<span class="busy"></span></p>` : nothing}</div>`;
   }
 
   /** @param {number} metres */
