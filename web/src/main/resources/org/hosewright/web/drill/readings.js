@@ -22,8 +22,8 @@ class Readings extends Part {
     this.judged = {};
     /** @type {string | null} the row whose other cells are shown */
     this.open = null;
-    /** @type {{ key: string, text: string } | undefined} a rise while it is being typed */
-    this.typing = undefined;
+    /** @type {Map<string, { text: string, left: boolean }>} rises being typed, and those left that cannot be read, by row */
+    this.typing = new Map();
     this.redraw = () => this.requestUpdate();
   }
 
@@ -58,7 +58,7 @@ class Readings extends Part {
   /** @param {Row} row @param {string[]} columns */
   row(row, columns) {
     const name = row.cells.reading ?? '';
-    const judged = row.says?.trouble ? row.says : (!unsaved(row) && this.judged[name]) || row.says;
+    const judged = this.refused(row) ?? (row.says?.trouble ? row.says : (!unsaved(row) && this.judged[name]) || row.says);
     const aside = judged?.used === false || row.ruling?.verdict === 'set aside';
     const kind = untouched(row) ? 'next' : aside ? 'aside' : judged?.kind && judged.kind !== 'none' ? 'odd' : '';
     return html`<tbody class=${kind} data-row=${row.key}>
@@ -92,28 +92,34 @@ class Readings extends Part {
   typed(row, column, event, rise) {
     const text = /** @type {HTMLInputElement} */ (event.target).value;
     if (!rise) return this.night.type(row, column, text);
-    this.typing = { key: row.key, text };
+    this.typing.set(row.key, { text, left: false });
     this.requestUpdate();
     if (!signed(text)) this.night.type(row, column, riseKept(text));
   }
 
   /** The rise in words, but exactly as typed while it is being typed. @param {Row} row @param {string} kept */
   rise(row, kept) {
-    return this.typing?.key === row.key ? this.typing.text : riseSaid(kept);
+    return this.typing.get(row.key)?.text ?? riseSaid(kept);
+  }
+
+  /** What is wrong with a rise that was typed and left; the server never sees it, so no answer of its may hide this. @param {Row} row */
+  refused(row) {
+    const typing = this.typing.get(row.key);
+    if (!typing?.left) return undefined;
+    const height = typing.text.trim().slice(1).trim();
+    const trouble = `The rise of reading ${row.cells.reading} cannot be '${typing.text.trim()}'; what would do: ${height} up or ${height} down.`;
+    return { complete: false, trouble, column: find(this.night.columns, 'rise') };
   }
 
   /** @param {Row} row */
   leave(row) {
     this.requestUpdate();
-    const typing = this.typing;
-    if (typing?.key === row.key && signed(typing.text)) {
-      const height = typing.text.trim().slice(1).trim();
-      const trouble = `The rise of reading ${row.cells.reading} cannot be '${typing.text.trim()}'; what would do: ${height} up or ${height} down.`;
-      row.says = { complete: false, trouble, column: find(this.night.columns, 'rise') };
+    const typing = this.typing.get(row.key);
+    if (typing && signed(typing.text)) {
+      this.typing.set(row.key, { ...typing, left: true });
       return;
     }
-    this.typing = undefined;
-    if (row.says?.column === find(this.night.columns, 'rise')) row.says = undefined;
+    this.typing.delete(row.key);
     this.night.leave(row);
   }
 
