@@ -41,6 +41,7 @@ public final class DrillText {
         rows("What the present rule delivers, level", night.rule());
         rows("What the numbers before this night would have pumped, level", night.book());
         report.list("What this night cannot tell", withheld());
+        calibration.belief().stop().ifPresent(says -> report.list("Enough", List.of(says)));
         calibration
                 .nextReading()
                 .ifPresent(next -> report.list("The reading that would tell most", List.of(next.says())));

@@ -19,6 +19,10 @@ final class Untold {
                         Html.tag("strong", Figures.sentence(missing.what()) + ". "),
                         Html.text(missing.why() + " " + missing.needs()))));
         report.calibration()
+                .belief()
+                .stop()
+                .ifPresent(says -> pieces.add(Html.tag("p", Html.text(Figures.sentence(says) + "."))));
+        report.calibration()
                 .nextReading()
                 .ifPresent(next -> pieces.add(Html.tag(
                         "p", Html.tag("strong", "The reading that would tell most. "), Html.text(next.says()))));

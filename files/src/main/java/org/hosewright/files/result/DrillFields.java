@@ -43,6 +43,7 @@ final class DrillFields {
                         "withheld",
                         night.withheld().stream().map(DrillFields::withheld).toList());
         night.nextReading().ifPresent(next -> fields.put("nextReading", next(next)));
+        night.belief().stop().ifPresent(says -> fields.put("stop", says));
         return fields.putAll(
                         "needed", report.needed().stream().map(this::needed).toList())
                 .putAll("rule", report.rule().stream().map(this::rule).toList())

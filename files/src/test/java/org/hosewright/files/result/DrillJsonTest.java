@@ -13,6 +13,7 @@ import org.hosewright.evidence.night.Reading;
 import org.hosewright.files.Examples;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.readings.ReadingParser;
+import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillReport;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,42 @@ class DrillJsonTest {
                 .singleElement()
                 .satisfies(
                         line -> assertThat(line.why()).contains("at the outlet, level, it needs", " psi", "at 750 ft"));
+    }
+
+    /** Readings that agree at four lengths and five flows: the file says that two more would change nothing. */
+    @Test
+    void enoughIsSaidHolds() throws Exception {
+        KitDocument kit = Examples.kit("drill-night.kit.yaml");
+        List<Reading> readings = ReadingParser.parse(ReadingsFile.read(steady(), "steady"), kit.kit(), "steady");
+        DrillReport report = DrillAnalysis.of("steady", Optional.empty(), kit.kit(), readings, Map.of());
+        JsonNode json = new JsonMapper().readTree(ResultJson.drill(report));
+        assertThat(json.at("/stop").asText()).startsWith("two more readings change nothing you decide");
+        assertThat(names(few())).doesNotContain("stop");
+    }
+
+    private static JsonNode few() throws Exception {
+        KitDocument kit = Examples.kit("drill-night.kit.yaml");
+        List<Reading> two =
+                ReadingParser.parse(Examples.readings(NIGHT), kit.kit(), NIGHT).subList(0, 3);
+        return new JsonMapper()
+                .readTree(ResultJson.drill(DrillAnalysis.of("few", Optional.empty(), kit.kit(), two, Map.of())));
+    }
+
+    /** Ideal readings: 9.2 psi per 100 ft and 1.5 psi of piping, each at 100 gpm, through a true 7/8 in tip. */
+    private static String steady() {
+        StringBuilder rows = new StringBuilder(
+                "reading,discharge,hose,length [ft],rise [ft],nozzle,pump [psi],tip [psi],flow [gpm],pump gauge,tip gauge,meter\n");
+        int number = 0;
+        for (int length_ft : new int[] {150, 350, 550, 750}) {
+            for (int tip_psi : new int[] {35, 45, 50, 55, 60}) {
+                number++;
+                double hundreds = 29.7 * 49 / 64 * Math.sqrt(tip_psi) / 100;
+                double pump_psi = tip_psi + (9.2 * length_ft / 100 + 1.5) * hundreds * hundreds;
+                rows.append(number + ",crosslay-1,attack-175," + length_ft + ",0,seven-eighths," + pump_psi + ","
+                        + tip_psi + "," + 100 * hundreds + ",gauge-a,gauge-b,meter-1\n");
+            }
+        }
+        return rows.toString();
     }
 
     @Test

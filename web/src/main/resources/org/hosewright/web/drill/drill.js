@@ -6,7 +6,7 @@ import { Part, busy, company } from '../shared/page.js';
 import { counted, day } from '../shared/text.js';
 import { steps } from '../shared/working.js';
 import { Night } from './night.js';
-import { answers, cannotTell, deliveries, list, needed, verdict } from './results.js';
+import { advice, answers, cannotTell, deliveries, list, needed, verdict } from './results.js';
 import './new-night.js';
 import './readings.js';
 import '../shared/profile.js';
@@ -111,6 +111,7 @@ class Drill extends Part {
         <section class="table" aria-labelledby="readings-head">
           <h2 id="readings-head" class="away">Readings</h2>
           <hw-readings .night=${night} .judged=${shown?.judged ?? {}}></hw-readings>
+          ${shown ? advice(shown) : nothing}
           ${this.state(night)}
         </section>
       </div>

@@ -31,12 +31,18 @@ function answer(one, workings) {
 
 /** @param {any} shown */
 export function cannotTell(shown) {
-  if (shown.withheld.length === 0 && !shown.next && !shown.stop) return nothing;
+  if (shown.withheld.length === 0) return nothing;
   return html`<section><h2>What this night cannot tell</h2>
     <ul class="plain">${shown.withheld.map((/** @type {any} */ item) => html`<li><b>${set(capital(item.what))}</b>: ${set(item.why)}
-      ${item.needs ? html`<br>What would settle it: ${set(item.needs)}` : nothing}</li>`)}</ul>
-    ${shown.stop ? html`<p>${set(capital(shown.stop))}.</p>` : nothing}
-    ${shown.next ? html`<p>The next reading that would tell most: ${set(shown.next)}</p>` : nothing}</section>`;
+      ${item.needs ? html`<br>What would settle it: ${set(item.needs)}` : nothing}</li>`)}</ul></section>`;
+}
+
+/** Which reading to take next, or that no more is needed. @param {any} shown */
+export function advice(shown) {
+  if (!shown.next && !shown.stop) return nothing;
+  return html`<div class="advice" role="status">
+    ${shown.stop ? html`<p><b>Enough.</b> ${set(capital(shown.stop))}.</p>` : nothing}
+    ${shown.next ? html`<p><b>${shown.stop ? 'If you go on all the same:' : 'Next:'}</b> ${set(shown.next)}.</p>` : nothing}</div>`;
 }
 
 /** @param {any[]} rows @param {string} caption */
