@@ -36,7 +36,7 @@ public final class Api {
                         new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
                         new OrderRoutes(ports.orders(), desk).list(),
-                        new BedRoutes(desk.beds(), kit).list(),
+                        new BedRoutes(desk, kit).list(),
                         new WalkRoutes(ports.leaves(), walks).list(),
                         new StretchRoutes(ports.leaves(), stretches).list(),
                         new GroundPapers(ports.leaves(), stretches, walks, desk, config).list(),
