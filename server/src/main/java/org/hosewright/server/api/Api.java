@@ -42,6 +42,7 @@ public final class Api {
                         new GroundPapers(ports.leaves(), stretches, walks, desk, config).list(),
                         new LayerRoutes(ports.leaves()).list(),
                         new PictureRoutes(ports.leaves()).list(),
+                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit)).list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();
