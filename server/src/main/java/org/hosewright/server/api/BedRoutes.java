@@ -14,13 +14,11 @@ import org.hosewright.ledger.kit.Kit;
 
 /** What lies on the rigs: looked at, and written down at the daily check. */
 final class BedRoutes {
-    private final OrderDesk orders;
     private final BedDesk beds;
     private final CurrentKit current;
 
-    BedRoutes(OrderDesk orders, CurrentKit current) {
-        this.orders = orders;
-        this.beds = orders.beds();
+    BedRoutes(BedDesk beds, CurrentKit current) {
+        this.beds = beds;
         this.current = current;
     }
 
@@ -29,8 +27,7 @@ final class BedRoutes {
     }
 
     private void all(Context answer) {
-        Kit kit = current.get().document().kit();
-        Answer.json(answer, new BedShown(kit, beds.list(), orders.ordered(), orders.today(kit)).json());
+        Answer.json(answer, new BedShown(current.get().document().kit(), beds.list()).json());
     }
 
     private void save(Context answer) {
