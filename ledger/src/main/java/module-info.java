@@ -18,6 +18,7 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.picture;
     exports org.hosewright.ledger.plan;
     exports org.hosewright.ledger.reach;
+    exports org.hosewright.ledger.ready;
     exports org.hosewright.ledger.storage;
     exports org.hosewright.ledger.stretch;
     exports org.hosewright.ledger.walk;

@@ -55,6 +55,19 @@ final class BedRoutesTest {
     }
 
     @Test
+    void bedIsQuietAboutOrdersWhereThereIsNoneAndSaysItsAgeHolds() throws IOException {
+        check(asWritten("engine-41"), 0);
+        JsonNode rig = JSON.readTree(running.get("/api/v1/beds").body())
+                .path("engines")
+                .path(0);
+        assertThat(rig.path("days").asInt(-1)).isZero();
+        assertThat(rig.path("lines").path(0).path("ordered").asBoolean()).isTrue();
+        ask("/orders/1/steps", "{\"who\": \"Chief\", \"kind\": \"withdrawn\"}");
+        rig = JSON.readTree(running.get("/api/v1/beds").body()).path("engines").path(0);
+        assertThat(rig.path("lines").findValues("ordered")).isNotEmpty().noneMatch(JsonNode::asBoolean);
+    }
+
+    @Test
     void oldVersionOfABedRefused() throws IOException {
         check(asWritten("engine-41"), 0);
         assertThat(post(asWritten("engine-41").put("basedOn", 0)).statusCode()).isEqualTo(409);

@@ -3,6 +3,7 @@ package org.hosewright.cli.command;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -57,6 +58,13 @@ public final class Plan implements Callable<Integer> {
     @Option(names = "--supply", paramLabel = "\"500 gpm\"", description = "The most that hydrant or tank gives.")
     private @Nullable String supply;
 
+    @Option(
+            names = "--with",
+            split = ",",
+            paramLabel = "INSTRUMENT",
+            description = "The gauges and meters at hand. All of the kit if left out.")
+    private @Nullable List<String> with;
+
     @Option(names = "--water", paramLabel = "\"4000 gal\"", description = "The water that may be used.")
     private @Nullable String water;
 
@@ -91,6 +99,7 @@ public final class Plan implements Callable<Integer> {
                 OptionText.find("--hose", onHand, QuantityText::length),
                 OptionText.find("--rise", rise, QuantityText::length).orElse(new Length(0)),
                 OptionText.find("--supply", supply, QuantityText::flow),
+                with == null ? Optional.empty() : Optional.of(List.copyOf(with)),
                 new Budget(lasts, most, Pace.USUAL),
                 together ? Optimality.D : Optimality.I);
     }

@@ -12,6 +12,9 @@ import org.hosewright.hydraulics.quantity.Volume;
  * @param pace how long the parts take
  */
 public record Budget(Seconds time, Optional<Volume> water, Pace pace) {
+    /** The time that a test night is given where nobody says otherwise: two hours. */
+    public static final Seconds EVENING = new Seconds(7200);
+
     /** More readings than this no crew takes in one night. */
     static final int MOST_READINGS = 30;
 

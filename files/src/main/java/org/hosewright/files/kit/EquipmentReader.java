@@ -26,6 +26,9 @@ final class EquipmentReader {
     private static final String SECTIONS = "a length from coupling to coupling, 5 to 1000 ft or 2 to 300 m";
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2100;
+    private static final String[] HOSE_KEYS = {
+        "diameter", "section", "loss", "hazen-williams", "roughness", "basis", "service-test", "tested", "made"
+    };
     private static final String PER = "leg (loss at that leg's flow) or total (at the sum)";
 
     private EquipmentReader() {}
@@ -57,13 +60,12 @@ final class EquipmentReader {
     }
 
     private static HoseRecord hose(String id, YamlMap map, List<String> assumed) {
-        map.only("diameter", "section", "loss", "basis", "service-test", "tested", "made");
-        Hose hose = new Hose(
+        map.only(HOSE_KEYS);
+        Hose hose = HoseLossReader.hose(
                 id,
+                map,
                 diameter(map.get("diameter", DIAMETERS)),
-                Quantities.length(map.get("section", SECTIONS), SHORTEST, LONGEST, SECTIONS),
-                Quantities.hoseLoss(map.get("loss", "a loss such as '9.19 psi / 100 ft @ 100 gpm'")),
-                map.find("service-test").map(Quantities::pressure));
+                Quantities.length(map.get("section", SECTIONS), SHORTEST, LONGEST, SECTIONS));
         Optional<Basis> basis = map.find("basis").map(EquipmentReader::basis);
         if (basis.isEmpty()) {
             assumed.add("The loss of hose " + id + " names no basis; it is taken as an estimate.");

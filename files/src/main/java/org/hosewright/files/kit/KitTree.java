@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.equipment.ApplianceLoss;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Engine;
 import org.hosewright.hydraulics.equipment.Hose;
+import org.hosewright.hydraulics.equipment.HoseLaw;
 import org.hosewright.ledger.kit.EngineRecord;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
@@ -84,12 +85,24 @@ final class KitTree {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("diameter", written.size(hose.diameter()));
         map.put("section", written.length(hose.section()));
-        map.put("loss", written.known(hose.loss()));
+        if (hose.law().isPresent()) {
+            law(map, hose.law().get());
+        } else {
+            map.put("loss", written.known(hose.loss()));
+        }
         map.put("basis", record.basis().text());
         put(map, "service-test", hose.serviceTest().map(written::pressure));
         put(map, "tested", record.tested().map(Object::toString));
         record.made().ifPresent(year -> map.put("made", year));
         return map;
+    }
+
+    private void law(Map<String, Object> map, HoseLaw law) {
+        if (law instanceof HoseLaw.HazenWilliams smooth) {
+            map.put("hazen-williams", smooth.c());
+        } else if (law instanceof HoseLaw.Roughness rough) {
+            map.put("roughness", written.size(rough.roughness()));
+        }
     }
 
     private Map<String, Object> appliance(Appliance appliance) {

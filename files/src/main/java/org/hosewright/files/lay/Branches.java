@@ -155,6 +155,7 @@ final class Branches {
     /** The chain; a rise stands in its last hose and a fall in its first, so that each is checked at the most it sees. */
     private List<Run> runs(List<Stretch> chain, Length rise) {
         List<Run> runs = new ArrayList<>(KitLines.runs(kit, chain, new Length(0)));
+        runs.stream().map(LossErrors::sayLaw).flatMap(Optional::stream).forEach(assumed::add);
         if (!runs.isEmpty()) {
             int steep = rise.metres() < 0 ? 0 : runs.size() - 1;
             runs.set(steep, runs.get(steep).withRise(rise));

@@ -9,6 +9,7 @@ import org.hosewright.evidence.plan.Foreseen;
 import org.hosewright.evidence.plan.Plan;
 import org.hosewright.evidence.plan.Question;
 import org.hosewright.evidence.plan.TestPoint;
+import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.plan.PlanReport;
 
@@ -24,13 +25,16 @@ final class PlanFields {
 
     Map<String, Object> map() {
         Plan plan = report.plan();
-        return new Fields(units)
+        Fields fields = new Fields(units)
                 .put("units", units.word())
                 .put("package", report.hosePackage().id())
                 .put("date", report.asked().date().toString())
                 .put("questions", plan.questions().stream().map(Question::word).toList())
                 .put("optimality", report.asked().optimality().word())
-                .putAll("points", points())
+                .put("pumpGauges", plan.means().pumpGauges());
+        plan.means().tipGauge().ifPresent(gauge -> fields.put("tipGauge", gauge));
+        plan.means().meter().ifPresent(meter -> fields.put("meter", meter));
+        return fields.putAll("points", points())
                 .putAll("foreseen", plan.foreseen().stream().map(this::foreseen).toList())
                 .putAll(
                         "withheld",
@@ -67,7 +71,19 @@ final class PlanFields {
                 .put("pump", point.atPumpGauge(report.plan().means()))
                 .put("reaction", point.state().reaction());
         point.never().ifPresent(never -> fields.put("neverAbove", never));
-        return fields.map();
+        return fields.putAll("checks", point.limits().stream().map(this::check).toList())
+                .map();
+    }
+
+    private Map<String, Object> check(Limit limit) {
+        return new Fields(units)
+                .put("what", limit.what())
+                .put("kind", limit.kind().word())
+                .put("at", limit.at())
+                .put("limit", limit.limit())
+                .put("used", Fields.number(limit.used()))
+                .put("rule", limit.rule())
+                .map();
     }
 
     private Map<String, Object> foreseen(Foreseen seen) {

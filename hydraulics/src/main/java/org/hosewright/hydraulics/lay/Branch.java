@@ -60,7 +60,7 @@ record Branch(List<ApplianceLoss> entry, double before_Pa, double most_Pa, Leg l
         if (drop_Pa <= still_Pa) {
             return 0;
         }
-        boolean square = entry.stream().allMatch(ApplianceLoss.Quadratic.class::isInstance);
+        boolean square = leg.isSquare() && entry.stream().allMatch(ApplianceLoss.Quadratic.class::isInstance);
         if (square && leg.end() instanceof End.Outlet outlet && !(outlet.tip() instanceof Automatic)) {
             return Math.sqrt(drop_Pa / (outlet.tip().pressure_Pa(1) + losses_Pa(1, joins)));
         }

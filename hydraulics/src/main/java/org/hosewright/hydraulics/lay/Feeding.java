@@ -88,7 +88,8 @@ record Feeding(Supply supply) {
             throw new InvalidInput("hose of a supply line beside others", "", "hose in laying order", "");
         }
         boolean square = line.runs().stream()
-                .allMatch(run -> run.end().map(Appliance::loss).orElse(NOTHING) instanceof ApplianceLoss.Quadratic);
+                .allMatch(run -> run.hose().law().isEmpty()
+                        && run.end().map(Appliance::loss).orElse(NOTHING) instanceof ApplianceLoss.Quadratic);
         if (square) {
             double still_Pa = drop_Pa(line, 0);
             return Math.sqrt((drop_Pa - still_Pa) / (drop_Pa(line, 1) - still_Pa));

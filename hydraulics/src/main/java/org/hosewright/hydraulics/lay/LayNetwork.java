@@ -84,7 +84,7 @@ public final class LayNetwork {
         Spot at = extra > 0 ? linked(start, new Square(extra)) : start;
         for (int i = 0; i < leg.runs().size(); i++) {
             Run run = leg.runs().get(i);
-            Law law = new Square(Leg.hose_Pa(run, 1));
+            Law law = run.hose().over(run.length());
             double lift_Pa = at.lift_Pa() + Splits.lift_Pa(run.rise());
             if (leg.end() instanceof End.Join join && i == leg.runs().size() - 1) {
                 join(join.name(), new Spot(at.node(), lift_Pa), law);

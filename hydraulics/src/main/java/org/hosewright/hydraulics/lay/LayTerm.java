@@ -76,8 +76,7 @@ record LayTerm(String id, double error, UnaryOperator<Lay> shift, UnaryOperator<
             Hose hose = run.hose();
             Known<HoseLoss> loss = new Known<>(
                     new HoseLoss(hose.loss().value().r() + by), hose.loss().standardError());
-            Hose changed = new Hose(hose.id(), hose.diameter(), hose.section(), loss, hose.serviceTest());
-            runs.add(hose.id().equals(id) ? new Run(changed, run.length(), run.rise(), run.end()) : run);
+            runs.add(hose.id().equals(id) ? new Run(hose.withLoss(loss), run.length(), run.rise(), run.end()) : run);
         }
         List<Leg> legs =
                 leg.end().legs().stream().map(next -> hose(next, id, by)).toList();

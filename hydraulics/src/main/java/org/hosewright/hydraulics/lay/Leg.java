@@ -63,6 +63,11 @@ public record Leg(List<Run> runs, End end, Optional<PointLoss> gate, Optional<Da
         return new Leg(runs, end.withLegs(legs), gate, damage);
     }
 
+    /** True where all its hose loses with the square of the flow. */
+    boolean isSquare() {
+        return runs.stream().allMatch(run -> run.hose().law().isEmpty());
+    }
+
     double lift_Pa() {
         return Constants.WATER_PA_PER_M
                 * runs.stream().mapToDouble(run -> run.rise().metres()).sum();
@@ -85,6 +90,8 @@ public record Leg(List<Run> runs, End end, Optional<PointLoss> gate, Optional<Da
     }
 
     static double hose_Pa(Run run, double flow_m3s) {
-        return run.hose().loss().value().r() * run.length().metres() * flow_m3s * flow_m3s;
+        return run.hose().law().isPresent()
+                ? run.hose().over(run.length()).loss_Pa(Math.abs(flow_m3s))
+                : run.hose().loss().value().r() * run.length().metres() * flow_m3s * flow_m3s;
     }
 }

@@ -50,7 +50,7 @@ public enum TradeMethod {
 
     private Optional<LossMethod> findRule(Hose hose) {
         return switch (this) {
-            case COEFFICIENT -> Optional.of(new CoefficientMethod(hose.loss().value()));
+            case COEFFICIENT -> coefficient(hose);
             case CONDENSED -> condensed(hose);
             case HAND ->
                 is(hose, 2.5)
@@ -60,6 +60,17 @@ public enum TradeMethod {
             case N -> n(hose);
             case UNDERWRITERS -> is(hose, 2.5) ? Optional.of(new UnderwritersMethod()) : Optional.empty();
         };
+    }
+
+    private static Optional<LossMethod> coefficient(Hose hose) {
+        if (hose.law().isPresent()) {
+            throw new InvalidInput(
+                    "coefficient of " + hose.id(),
+                    "none: it goes by " + hose.law().get().says(),
+                    "a hose whose loss is stated by one",
+                    "");
+        }
+        return Optional.of(new CoefficientMethod(hose.loss().value()));
     }
 
     private static Optional<LossMethod> condensed(Hose hose) {

@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.equipment.Tip;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Ratio;
 
 /** One line: a discharge, a chain of hose and a nozzle in one setting.
@@ -92,6 +93,13 @@ public record Line(Discharge discharge, List<Run> runs, Nozzle nozzle, String se
         Optional<Known<Ratio>> flow = nozzle.flow().map(known -> new Known<>(new Ratio(factor), known.standardError()));
         Nozzle changed = new Nozzle(nozzle.id(), nozzle.settings(), nozzle.most(), flow);
         return new Line(discharge, runs, changed, setting);
+    }
+
+    /** The same line with piping that loses so much more, never less than nothing [Pa s2/m6]. */
+    Line withPipingMore(double k) {
+        PointLoss loss = new PointLoss(Math.max(0, discharge.lossOrNone().k() + k));
+        Discharge changed = new Discharge(discharge.id(), discharge.size(), Optional.of(Known.of(loss)));
+        return new Line(k == 0 ? discharge : changed, runs, nozzle, setting);
     }
 
     private Line withRun(int index, Run run) {

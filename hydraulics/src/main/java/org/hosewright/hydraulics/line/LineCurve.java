@@ -10,13 +10,17 @@ import org.hosewright.hydraulics.equipment.Tip;
 
 /** Pump pressure against flow of a line: pieces of the form still + square q^2, rising, with upward steps between.
  *
- * <p>Steps come from appliances that lose a flat allowance from a flow upward; pieces meet without a step at the ends
- * of an automatic tip's band. Every piece is solved in closed form, so that both directions are exact.
+ * <p>Hose that follows another law than the square adds its own loss to every piece. Steps come from appliances that lose a flat allowance from a flow upward; pieces meet without a step at the ends
+ * of an automatic tip's band. Square pieces are solved in closed form, so that both directions are exact.
  */
 final class LineCurve {
     private final List<Piece> pieces = new ArrayList<>();
 
-    private LineCurve() {}
+    private final HoseLaws laws;
+
+    private LineCurve(HoseLaws laws) {
+        this.laws = laws;
+    }
 
     /** One piece.
      *
@@ -31,7 +35,7 @@ final class LineCurve {
     }
 
     static LineCurve of(Line line) {
-        LineCurve curve = new LineCurve();
+        LineCurve curve = new LineCurve(HoseLaws.of(line));
         TreeSet<Double> starts = new TreeSet<>(List.of(0.0));
         if (line.tip() instanceof Automatic automatic) {
             starts.add(automatic.from().cubicMetresPerSecond());
@@ -53,15 +57,15 @@ final class LineCurve {
 
     /** The pump pressure that a flow needs; at a step, the upper end of it [Pa]. */
     double pump_Pa(double flow_m3s) {
-        return pieceAt(flow_m3s).pump_Pa(flow_m3s);
+        return pieceAt(flow_m3s).pump_Pa(flow_m3s) + laws.loss_Pa(flow_m3s);
     }
 
     /** The flow that a pump pressure drives; within a step, the flow that the step stands at [m3/s]. */
     double flow_m3s(double pump_Pa) {
         for (int i = pieces.size() - 1; i >= 0; i--) {
             Piece piece = pieces.get(i);
-            if (pump_Pa > piece.pump_Pa(piece.from_m3s())) {
-                double flow_m3s = Math.sqrt((pump_Pa - piece.still_Pa()) / piece.square());
+            if (pump_Pa > piece.pump_Pa(piece.from_m3s()) + laws.loss_Pa(piece.from_m3s())) {
+                double flow_m3s = laws.flow_m3s(pump_Pa - piece.still_Pa(), piece.square());
                 return i + 1 < pieces.size()
                         ? Math.min(flow_m3s, pieces.get(i + 1).from_m3s())
                         : flow_m3s;
@@ -72,7 +76,7 @@ final class LineCurve {
 
     /** How fast the pump pressure grows with flow [Pa s/m3]. */
     double slope(double flow_m3s) {
-        return 2 * pieceAt(flow_m3s).square() * flow_m3s;
+        return 2 * pieceAt(flow_m3s).square() * flow_m3s + laws.slope(flow_m3s);
     }
 
     private Piece pieceAt(double flow_m3s) {

@@ -8,10 +8,10 @@ import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
 
-/** One line solved for the pump, or for the tip, in closed form.
+/** One line solved for the pump, or for the tip; in closed form where its hose loses with the square of the flow.
  *
  * @source pump pressure = tip + friction + appliances + elevation: Fire Engineering, Spurgeon, October 2012
- * @validFor quadratic losses; a rise known as a height
+ * @validFor a rise known as a height
  */
 public final class LineSolver {
     /** How near the held pressure counts as it [1]: the last digits of a unit conversion. */
@@ -94,7 +94,8 @@ public final class LineSolver {
 
     private static LineState state(Line line, double flow_m3s, double pump_Pa) {
         Flow flow = new Flow(flow_m3s);
-        double hose_Pa = Resistance.ofHose(line) * flow_m3s * flow_m3s;
+        double hose_Pa = Resistance.ofHose(line) * flow_m3s * flow_m3s
+                + HoseLaws.of(line).loss_Pa(flow_m3s);
         double piping_Pa = line.discharge().lossOrNone().at(flow).pascals();
         double lift_Pa = line.runs().stream().mapToDouble(Run::lift_Pa).sum();
         boolean plain = line.runs().stream().allMatch(run -> run.end().isEmpty());

@@ -76,20 +76,31 @@ public record LossErrors(Map<String, Double> correlations) {
     /** The line as it likeliest is where the flow at a pump pressure is so many of its standard errors off.
      *
      * <p>Hose losses are scaled together and the nozzle's factor is moved; a line that loses less than its piping
-     * alone is not gone to.
+     * alone is not gone to. Where all hose follows a law, the piping takes the change.
      *
      * @param errors count of standard errors; negative for less flow
      */
     public Line shifted(Line line, Pressure pump, double errors) {
         Slopes slopes = Slopes.of(line, LineSolver.atPump(line, pump).flow());
         Spread.Shift shift = spread(line).towards(slopes.flowPerResistance(), slopes.flowPerFactor(), errors);
-        double scale = 1 + shift.resistance() / Resistance.ofHose(line);
-        return line.withLossesTimes(Math.max(ROUNDING, scale)).withFlowFactor(slopes.factor() + shift.factor());
+        double hose = Resistance.ofHose(line);
+        Line lost = hose > 0
+                ? line.withLossesTimes(Math.max(ROUNDING, 1 + shift.resistance() / hose))
+                : line.withPipingMore(shift.resistance());
+        return lost.withFlowFactor(slopes.factor() + shift.factor());
     }
 
     /** What a result says where a discharge's piping is not known. */
     public static String sayUnknown(Discharge discharge) {
         return "The piping loss of " + discharge.id() + " is not known: none is counted.";
+    }
+
+    /** What a result says of hose that goes by a law of its bore. */
+    public static Optional<String> sayLaw(Run run) {
+        return run.hose()
+                .law()
+                .map(law -> "The loss of " + run.hose().id() + " goes by " + law.says()
+                        + ", with its diameter as the bore.");
     }
 
     /** What a result with these errors rests on without evidence, as sentences. */
@@ -98,6 +109,7 @@ public record LossErrors(Map<String, Double> correlations) {
         if (line.discharge().loss().isEmpty()) {
             assumed.add(sayUnknown(line.discharge()));
         }
+        line.runs().stream().map(LossErrors::sayLaw).flatMap(Optional::stream).forEach(assumed::add);
         List<String> known = new ArrayList<>();
         for (LossTerm term : LossTerm.listOf(line)) {
             if (term.error().isPresent()) {

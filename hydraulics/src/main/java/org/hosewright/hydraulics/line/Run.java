@@ -33,12 +33,11 @@ public record Run(Hose hose, Length length, Length rise, Optional<Appliance> end
         return new Run(hose, length, rise, end);
     }
 
-    /** The same run of a hose that loses so many times as much. */
+    /** The same run of a hose that loses so many times as much; a hose that follows a law stays as it is. */
     Run withLossTimes(double times) {
         Known<HoseLoss> known = hose.loss();
         Known<HoseLoss> loss = new Known<>(new HoseLoss(known.value().r() * times), known.standardError());
-        Hose changed = new Hose(hose.id(), hose.diameter(), hose.section(), loss, hose.serviceTest());
-        return new Run(changed, length, rise, end);
+        return hose.law().isPresent() ? this : new Run(hose.withLoss(loss), length, rise, end);
     }
 
     /** Whole sections that this run takes from the rig. */
@@ -46,9 +45,9 @@ public record Run(Hose hose, Length length, Length rise, Optional<Appliance> end
         return (int) Math.ceil(length.metres() / hose.section().metres() * (1 - 1e-9));
     }
 
-    /** Loss of the hose at one cubic metre a second [Pa s2/m6]. */
+    /** Loss of the hose at one cubic metre a second [Pa s2/m6]; 0 where it follows another law than the square. */
     double resistance() {
-        return hose.loss().value().r() * length.metres();
+        return hose.law().isPresent() ? 0 : hose.loss().value().r() * length.metres();
     }
 
     /** Pressure that lifts the water from its start to its end [Pa]. */

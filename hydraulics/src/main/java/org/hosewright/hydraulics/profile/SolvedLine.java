@@ -84,7 +84,7 @@ record SolvedLine(Line line, LossErrors errors, Ask ask, LineState state) {
     }
 
     private double loss_Pa(Run run) {
-        return run.hose().loss().value().over(run.length(), state.flow()).pascals();
+        return run.hose().loss(run.length(), state.flow()).pascals();
     }
 
     private double atEnd_Pa(Run run) {

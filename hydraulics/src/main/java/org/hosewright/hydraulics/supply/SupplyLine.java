@@ -25,7 +25,7 @@ public record SupplyLine(HydrantCurve hydrant, List<Run> runs, Pressure keep) {
         double intake_Pa = hydrant.pressureAt(flow).pascals();
         double q = flow.cubicMetresPerSecond();
         for (Run run : runs) {
-            intake_Pa -= run.hose().loss().value().over(run.length(), flow).pascals();
+            intake_Pa -= run.hose().loss(run.length(), flow).pascals();
             intake_Pa -= Constants.WATER_PA_PER_M * run.rise().metres();
             intake_Pa -= run.end().map(end -> end.loss().loss_Pa(q)).orElse(0.0);
         }

@@ -35,7 +35,11 @@ record LossText(Paper paper, Line line, Flow flow) {
 
     Row hose(Run run) {
         String name = run.hose().id();
-        Pressure loss = run.hose().loss().value().over(run.length(), flow);
+        Pressure loss = run.hose().loss(run.length(), flow);
+        if (run.hose().law().isPresent()) {
+            String law = run.hose().law().get().says();
+            return new Row(name, "Loss of " + paper.length(run.length()) + " of " + name, "", "", law, show(loss));
+        }
         String numbers = paper.loss(run.hose().loss().value()) + " \u00d7 " + paper.hundreds(flow) + "\u00b2 \u00d7 "
                 + paper.hundreds(run.length());
         return new Row(

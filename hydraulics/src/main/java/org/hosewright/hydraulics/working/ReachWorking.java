@@ -88,7 +88,7 @@ public final class ReachWorking {
 
     private List<Step> sections(double most, List<Row> rows, String perHundred, String left) {
         double spent = rows.stream().mapToDouble(Row::value).sum() - most;
-        double per = show(line.last().hose().loss().value().over(hundred(), state.flow()));
+        double per = show(line.last().hose().loss(hundred(), state.flow()));
         double length = 100 * (most - spent) / per;
         double section = paper.units().show(line.last().hose().section());
         double last = Math.max(0, Math.floor(length / section + 1e-9)) * section;

@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.equipment.Automatic;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.equipment.Hose;
+import org.hosewright.hydraulics.equipment.HoseLaw;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.equipment.Tip;
@@ -78,7 +79,9 @@ final class Lays {
     }
 
     private static Leg leg(Random random, int levels, String id) {
-        Run run = run("hose", 1.75, 0.5 + 15 * random.nextDouble(), 50 + random.nextInt(400), random.nextInt(80) - 40);
+        Run run = hose(
+                random,
+                run("hose", 1.75, 0.5 + 15 * random.nextDouble(), 50 + random.nextInt(400), random.nextInt(80) - 40));
         if (levels == 0) {
             return new Leg(List.of(run), outlet(id, tip(random), random.nextInt(6) == 0));
         }
@@ -88,6 +91,16 @@ final class Lays {
         Appliance wye = wye(random.nextBoolean() ? Appliance.Per.LEG : Appliance.Per.TOTAL, loss);
         List<Leg> legs = List.of(leg(random, levels - 1, id + "-a"), leg(random, levels - 1, id + "-b"));
         return new Leg(List.of(run), new End.Wye(random.nextInt(5) == 0 ? Optional.empty() : Optional.of(wye), legs));
+    }
+
+    /** Of six hoses one goes by Hazen-Williams and one by its roughness. */
+    private static Run hose(Random random, Run run) {
+        HoseLaw law = random.nextBoolean()
+                ? new HoseLaw.HazenWilliams(100 + random.nextInt(50))
+                : new HoseLaw.Roughness(new Length(2e-4 * random.nextDouble()));
+        Hose plain = run.hose();
+        Hose other = Hose.by(law, plain.id(), plain.diameter(), plain.section(), plain.serviceTest());
+        return random.nextInt(3) == 0 ? new Run(other, run.length(), run.rise()) : run;
     }
 
     private static Tip tip(Random random) {

@@ -12,7 +12,6 @@ import org.hosewright.evidence.calibration.Judged;
 import org.hosewright.evidence.calibration.Terms;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Engine;
-import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.quantity.HoseLoss;
 import org.hosewright.hydraulics.quantity.Known;
@@ -87,9 +86,7 @@ public final class Acceptance {
     }
 
     private HoseRecord hose(HoseRecord record, Known<HoseLoss> loss) {
-        Hose old = record.hose();
-        Hose hose = new Hose(old.id(), old.diameter(), old.section(), loss, old.serviceTest());
-        return new HoseRecord(hose, basis, record.tested(), record.made());
+        return new HoseRecord(record.hose().withLoss(loss), basis, record.tested(), record.made());
     }
 
     private NozzleRecord nozzle(NozzleRecord record, Known<Ratio> flow) {

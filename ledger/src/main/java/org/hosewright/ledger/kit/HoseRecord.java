@@ -12,4 +12,12 @@ import org.hosewright.hydraulics.equipment.Hose;
  * @param tested day of its last service test, where known
  * @param made year of manufacture, where known
  */
-public record HoseRecord(Hose hose, Basis basis, Optional<LocalDate> tested, OptionalInt made) {}
+public record HoseRecord(Hose hose, Basis basis, Optional<LocalDate> tested, OptionalInt made) {
+    /** How long a service test is good. @source NFPA 1962: yearly */
+    private static final int TEST_MONTHS = 12;
+
+    /** The last day that its service test is good for, where one is known. */
+    public Optional<LocalDate> testedUntil() {
+        return tested.map(day -> day.plusMonths(TEST_MONTHS));
+    }
+}

@@ -13,4 +13,12 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param calibrated day of its last calibration, where known
  */
 public record InstrumentRecord(
-        Instrument instrument, Optional<Known<Pressure>> offset, Optional<LocalDate> calibrated) {}
+        Instrument instrument, Optional<Known<Pressure>> offset, Optional<LocalDate> calibrated) {
+    /** How long a calibration is good. @source NWCG Water Handling Equipment Guide, App. C: yearly */
+    private static final int CALIBRATION_MONTHS = 12;
+
+    /** The last day that its calibration is good for, where one is known. */
+    public Optional<LocalDate> calibratedUntil() {
+        return calibrated.map(day -> day.plusMonths(CALIBRATION_MONTHS));
+    }
+}

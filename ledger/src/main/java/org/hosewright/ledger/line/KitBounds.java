@@ -54,10 +54,10 @@ public final class KitBounds {
         if (record.made().isPresent() && record.made().getAsInt() <= LAST_OLD_YEAR) {
             return TestAge.TOO_OLD;
         }
-        if (record.tested().isEmpty() || today.isEmpty()) {
+        if (record.testedUntil().isEmpty() || today.isEmpty()) {
             return TestAge.UNDATED;
         }
-        boolean fresh = !record.tested().get().plusMonths(12).isBefore(today.get());
+        boolean fresh = !record.testedUntil().get().isBefore(today.get());
         return fresh ? TestAge.IN_DATE : TestAge.OVERDUE;
     }
 }

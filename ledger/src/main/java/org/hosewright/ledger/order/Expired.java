@@ -13,9 +13,6 @@ import org.hosewright.ledger.line.KitBounds;
 
 /** What a package's pressures rest on and that ran out since they were worked out: hose tests, gauge calibrations. */
 final class Expired {
-    /** How long a calibration is good. @source NWCG Water Handling Equipment Guide, App. C: yearly */
-    private static final int CALIBRATION_MONTHS = 12;
-
     private final Kit kit;
     private final LocalDate made;
     private final LocalDate today;
@@ -57,8 +54,7 @@ final class Expired {
     }
 
     private boolean ranOut(InstrumentRecord gauge) {
-        return gauge.calibrated()
-                .map(day -> day.plusMonths(CALIBRATION_MONTHS))
+        return gauge.calibratedUntil()
                 .filter(until -> !until.isBefore(made) && until.isBefore(today))
                 .isPresent();
     }

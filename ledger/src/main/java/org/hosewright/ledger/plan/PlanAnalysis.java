@@ -50,7 +50,7 @@ public final class PlanAnalysis {
 
     private Means means() {
         Line line = KitLines.of(kit, named, new Length(0));
-        Instruments instruments = new Instruments(kit);
+        Instruments instruments = Instruments.of(kit, asked.instruments());
         return new Means(
                 line,
                 onHand(line),

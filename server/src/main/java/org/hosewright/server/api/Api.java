@@ -24,8 +24,6 @@ public final class Api {
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, new BedDesk(ports.leaves()), config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
-        var walks = new WalkDesk(ports.leaves(), kit, desk, config);
-        var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
                         new StationRoutes(kit, ports.drills(), desk, config.clock()).list(),
@@ -36,13 +34,23 @@ public final class Api {
                         new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
                         new OrderRoutes(ports.orders(), desk).list(),
-                        new BedRoutes(desk.beds(), kit).list(),
+                        new BedRoutes(desk, kit).list(),
+                        listGround(ports, desk),
+                        new PictureRoutes(ports.leaves()).list(),
+                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit)).list(),
+                        new HistoryRoutes(ports.history()).list())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private List<Route> listGround(Ports ports, OrderDesk desk) {
+        var walks = new WalkDesk(ports.leaves(), kit, desk, config);
+        var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
+        return Stream.of(
                         new WalkRoutes(ports.leaves(), walks).list(),
                         new StretchRoutes(ports.leaves(), stretches).list(),
                         new GroundPapers(ports.leaves(), stretches, walks, desk, config).list(),
-                        new LayerRoutes(ports.leaves()).list(),
-                        new PictureRoutes(ports.leaves()).list(),
-                        new HistoryRoutes(ports.history()).list())
+                        new LayerRoutes(ports.leaves()).list())
                 .flatMap(List::stream)
                 .toList();
     }

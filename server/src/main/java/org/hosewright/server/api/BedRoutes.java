@@ -14,11 +14,13 @@ import org.hosewright.ledger.kit.Kit;
 
 /** What lies on the rigs: looked at, and written down at the daily check. */
 final class BedRoutes {
+    private final OrderDesk orders;
     private final BedDesk beds;
     private final CurrentKit current;
 
-    BedRoutes(BedDesk beds, CurrentKit current) {
-        this.beds = beds;
+    BedRoutes(OrderDesk orders, CurrentKit current) {
+        this.orders = orders;
+        this.beds = orders.beds();
         this.current = current;
     }
 
@@ -27,7 +29,8 @@ final class BedRoutes {
     }
 
     private void all(Context answer) {
-        Answer.json(answer, new BedShown(current.get().document().kit(), beds.list()).json());
+        Kit kit = current.get().document().kit();
+        Answer.json(answer, new BedShown(kit, beds.list(), orders.ordered(), orders.today(kit)).json());
     }
 
     private void save(Context answer) {

@@ -110,7 +110,7 @@ final class DrillShown {
         return json;
     }
 
-    private static ObjectNode withheld(Withheld item) {
+    static ObjectNode withheld(Withheld item) {
         return Answer.object().put("what", item.what()).put("why", item.why()).put("needs", item.needs());
     }
 

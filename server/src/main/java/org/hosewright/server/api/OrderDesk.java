@@ -10,6 +10,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.order.OrderText;
@@ -24,6 +26,7 @@ import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderRevision;
 import org.hosewright.ledger.order.OrderSet;
 import org.hosewright.ledger.order.OrderStep;
+import org.hosewright.ledger.order.OrderedLine;
 import org.hosewright.ledger.order.Orders;
 import org.hosewright.ledger.order.Staleness;
 import org.hosewright.server.guard.Refusal;
@@ -72,6 +75,15 @@ final class OrderDesk {
     /** What lies on each rig where somebody looked. */
     BedDesk beds() {
         return beds;
+    }
+
+    /** Ids of the packages that the order in force has pressures for; empty where there is no such order. */
+    Set<String> ordered() {
+        return book().inForce()
+                .map(revision -> set(revision).lines().stream()
+                        .map(OrderedLine::hosePackage)
+                        .collect(Collectors.toUnmodifiableSet()))
+                .orElse(Set.of());
     }
 
     OrderInFull look(long number) {

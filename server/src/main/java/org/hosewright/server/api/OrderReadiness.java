@@ -2,6 +2,7 @@ package org.hosewright.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,8 @@ import org.hosewright.ledger.order.OrderBook;
 import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderStep;
 import org.hosewright.ledger.order.OrderedLine;
+import org.hosewright.ledger.order.OrderedPressure;
+import org.hosewright.ledger.ready.RigReady;
 
 /** The morning's look: per engine, whether its ordered pressures are signed, still so, on the rig and read. */
 final class OrderReadiness {
@@ -24,31 +27,44 @@ final class OrderReadiness {
 
     ObjectNode json(Kit kit) {
         OrderBook book = desk.book();
-        Map<String, String> reserves = reserves();
+        var morning = new Morning(kit, desk.today(kit), desk.beds().list());
         ObjectNode json = Answer.object();
         book.proposed().ifPresent(revision -> json.put("waiting", revision.number()));
         ArrayNode engines = json.putArray("engines");
         if (book.inForce().isEmpty()) {
-            engines(kit, reserves)
-                    .forEach(engine -> engines.add(serving(
-                            want(Answer.object().put("id", engine), "No order is signed for it."), engine, reserves)));
+            engines(morning)
+                    .forEach(engine -> engines.add(
+                            whole(want(Answer.object().put("id", engine), "No order is signed for it."), morning)));
             return json;
         }
         OrderInFull order = desk.look(book, book.inForce().get().number());
         json.put("inForce", order.revision().number());
-        engines(kit, reserves).forEach(engine -> engines.add(serving(engine(order, engine), engine, reserves)));
+        json.set(
+                "signed",
+                RecordJson.mark(order.revision().signature().orElseThrow().mark()));
+        engines(morning).forEach(engine -> engines.add(whole(engine(order, engine), morning)));
         return json;
     }
 
-    /** By engine, the reserve rig that serves in its place. */
-    private Map<String, String> reserves() {
-        Map<String, String> reserves = new LinkedHashMap<>();
-        desk.beds()
-                .list()
-                .forEach(kept -> kept.bed()
-                        .reserve()
-                        .ifPresent(reserve -> reserves.put(kept.bed().engine(), reserve)));
-        return reserves;
+    /** What every rig is looked at with. */
+    private record Morning(Kit kit, LocalDate today, List<BedDesk.Kept> beds) {
+        /** By engine, the reserve rig that serves in its place. */
+        Map<String, String> reserves() {
+            Map<String, String> reserves = new LinkedHashMap<>();
+            beds.forEach(kept -> kept.bed()
+                    .reserve()
+                    .ifPresent(reserve -> reserves.put(kept.bed().engine(), reserve)));
+            return reserves;
+        }
+    }
+
+    private static ObjectNode whole(ObjectNode json, Morning morning) {
+        String engine = json.path("id").asText();
+        RigReadyShown.put(json, RigReady.of(morning.kit(), engine, morning.today()), morning.today());
+        morning.beds().stream()
+                .filter(kept -> kept.bed().engine().equals(engine))
+                .forEach(kept -> json.set("bed", BedShown.look(kept, morning.kit(), morning.today())));
+        return serving(json, engine, morning.reserves());
     }
 
     /** Says which rig serves: one that is replaced wants nothing, the reserve rig goes by its own order. */
@@ -70,10 +86,10 @@ final class OrderReadiness {
     }
 
     /** Engines that carry a package or serve in the place of another. */
-    private static Set<String> engines(Kit kit, Map<String, String> reserves) {
+    private static Set<String> engines(Morning morning) {
         Set<String> engines = new LinkedHashSet<>();
-        kit.packages().values().forEach(named -> engines.add(named.engine()));
-        engines.addAll(reserves.values());
+        morning.kit().packages().values().forEach(named -> engines.add(named.engine()));
+        engines.addAll(morning.reserves().values());
         return engines;
     }
 
@@ -83,6 +99,7 @@ final class OrderReadiness {
         if (!order.set().engines().contains(engine)) {
             return want(json, "The order has no number for it.");
         }
+        figures(json, order, engine);
         stale(json, order, engine);
         if (order.revision().fitted(engine).isEmpty()) {
             want(json, "Nobody has confirmed that the new tags are on it.");
@@ -92,6 +109,26 @@ final class OrderReadiness {
         }
         order.revision().openReports(engine).forEach(report -> want(json, "Reported: " + report.note()));
         return json;
+    }
+
+    /** How many figures are ordered, how many of them were flown as far, how many are stale. */
+    private static void figures(ObjectNode json, OrderInFull order, String engine) {
+        int ordered = 0;
+        int tested = 0;
+        int stale = 0;
+        for (OrderedLine line : order.set().linesOf(engine)) {
+            List<OrderedPressure> standing =
+                    line.pressures().stream().filter(OrderedPressure::stands).toList();
+            ordered += standing.size();
+            tested += (int) standing.stream().filter(OrderedPressure::tested).count();
+            stale += order.stale().isStale(line.hosePackage()) ? standing.size() : 0;
+        }
+        json.putObject("figures").put("ordered", ordered).put("tested", tested).put("stale", stale);
+        order.revision().fitted(engine).ifPresent(step -> json.set("fitted", RecordJson.mark(step.mark())));
+        ArrayNode readers = json.putArray("acknowledged");
+        order.revision()
+                .of(OrderStep.Kind.ACKNOWLEDGED, engine)
+                .forEach(step -> readers.add(RecordJson.mark(step.mark())));
     }
 
     private static void stale(ObjectNode json, OrderInFull order, String engine) {

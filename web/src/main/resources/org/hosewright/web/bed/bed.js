@@ -3,12 +3,12 @@ import { html, nothing } from 'lit';
 import { get, post } from '../shared/api.js';
 import { done, failed } from '../shared/notes.js';
 import { Part, busy, company } from '../shared/page.js';
-import { capital, counted, moment, set } from '../shared/text.js';
+import { ago, capital, counted, moment, set } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
 
 /** @typedef {{ hose: string, nozzle: string, setting: string, marks?: string[], note?: string }} What */
-/** @typedef {{ package: string, written: What, lying?: What, differs: string[] }} BedLine */
-/** @typedef {{ id: string, version: number, at?: string, who?: string, reserve?: string, lines: BedLine[] }} Rig */
+/** @typedef {{ package: string, written: What, ordered: boolean, lying?: What, differs: string[] }} BedLine */
+/** @typedef {{ id: string, version: number, at?: string, who?: string, days?: number, reserve?: string, lines: BedLine[] }} Rig */
 
 class BedPage extends Part {
   /** @override */
@@ -57,7 +57,7 @@ class BedPage extends Part {
     const rig = this.rig();
     if (!rig) return html`<div class="empty"><p>The kit names no engine yet.</p><p><a href="/kit">Write one down</a></p></div>`;
     return html`${this.choice()}<p class="answer-line">${this.answer(rig)}</p>
-      <p class="soft">${rig.version ? `Looked at last by ${rig.who}, ${moment(rig.at ?? '', this.zone)}.` : 'Nobody has written down yet what lies on it.'}</p>
+      <p class="soft">${rig.version ? `Looked at last by ${rig.who}, ${moment(rig.at ?? '', this.zone)}, ${ago(rig.days ?? 0)}.` : 'Nobody has written down yet what lies on it.'}</p>
       ${whoField()}
       <p class="row"><button class="go" data-check ?disabled=${this.saving || rig.lines.length === 0} @click=${() => this.asWritten(rig)}>All of ${rig.id} lies as written</button></p>
       ${this.reserve(rig)}
@@ -94,7 +94,7 @@ class BedPage extends Part {
     return html`<li class=${line.differs.length ? 'differs' : ''}><h2>${line.package}</h2>
       <p class="soft">Written: ${this.says(line.written)}.</p>
       ${line.lying ? html`<p>Lies: ${this.says(line.lying)}${line.lying.marks?.length ? `, lengths ${line.lying.marks.join(', ')}` : ''}.${line.lying.note ? ` ${line.lying.note}` : ''}</p>` : html`<p>Not looked at yet.</p>`}
-      ${line.differs.map((why) => html`<p class="wrong">${set(why)} What is ordered for it is stale.</p>`)}
+      ${line.differs.map((why) => html`<p class="wrong">${set(why)}${line.ordered ? ' What is ordered for it is stale.' : ''}</p>`)}
       ${this.open === line.package ? this.form(rig, line, lies)
         : html`<p class="row"><button @click=${() => { this.open = line.package; this.nozzle = lies.nozzle; }}>Write down what lies there</button></p>`}</li>`;
   }

@@ -55,3 +55,11 @@ export function day(iso) {
 export function moment(at, zone) {
   return new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short', ...(zone && { timeZone: zone }) }).format(new Date(at));
 }
+
+/**
+ * How long ago: "today", "12 days ago".
+ * @param {number} days
+ */
+export function ago(days) {
+  return days <= 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago`;
+}

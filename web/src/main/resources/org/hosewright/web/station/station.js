@@ -1,8 +1,12 @@
 /** Is every line ready? Each package with what its numbers rest on, and what to do next. */
 import { html, nothing } from 'lit';
 import { get, Trouble } from '../shared/api.js';
-import { Part, busy } from '../shared/page.js';
-import { capital, counted, set, day } from '../shared/text.js';
+import { Part, busy, company } from '../shared/page.js';
+import { capital, counted, set, day, moment } from '../shared/text.js';
+import { rigOf } from './rig.js';
+
+/** So many rigs are shown with all they rest on at once; of more, one opens what one wants to see. */
+const FEW = 3;
 
 class Station extends Part {
   /** @override */
@@ -14,12 +18,15 @@ class Station extends Part {
     this.found = null;
     this.trouble = '';
     this.none = false;
+    /** @type {string | undefined} */
+    this.zone = undefined;
   }
 
   /** @override */
   async connectedCallback() {
     super.connectedCallback();
     try {
+      this.zone = (await company)?.zone;
       this.found = await get('/station');
     } catch (error) {
       if (error instanceof Trouble && error.status === 404) this.none = true;
@@ -51,14 +58,12 @@ class Station extends Part {
   }
 
   orders() {
-    const { engines, inForce, waiting } = this.found.orders;
+    const { engines, inForce, signed, waiting } = this.found.orders;
     if (engines.length === 0) return nothing;
     return html`<section><h2>Ordered pressures</h2>
-      <p class="soft">${inForce ? html`<a href="/orders?order=${inForce}">Order ${inForce}</a> is in force.` : html`No order is in force. <a href="/orders">Propose one</a>`}
+      <p class="soft">${inForce ? html`<a href="/orders?order=${inForce}">Order ${inForce}</a> is in force, signed by ${signed.who}, ${moment(signed.at, this.zone)}.` : html`No order is in force. <a href="/orders">Propose one</a>`}
         ${waiting ? html` <a href="/orders?order=${waiting}">Order ${waiting}</a> waits for a signature.` : nothing}</p>
-      <ul class="plain">${engines.map((/** @type {any} */ engine) => html`<li><b>${engine.id}</b>: ${engine.serving ? html`${set(engine.serving)} ` : nothing}${engine.wants.length ? set(engine.wants.join(' '))
-        : engine.serving?.includes('serves in its place') ? nothing : 'signed, on the rig, acknowledged, nothing stale.'}
-        <a href="/bed?engine=${encodeURIComponent(engine.id)}">Look at what lies on it</a></li>`)}</ul></section>`;
+      <ol class="ready">${engines.map((/** @type {import('./rig.js').Rig} */ rig) => rigOf(rig, this.zone, engines.length <= FEW))}</ol></section>`;
   }
 
   nights() {

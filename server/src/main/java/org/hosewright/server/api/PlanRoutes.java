@@ -1,0 +1,109 @@
+package org.hosewright.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.hosewright.files.plan.BlankReadings;
+import org.hosewright.files.plan.PlanText;
+import org.hosewright.files.readings.ReadingsTable;
+import org.hosewright.files.result.ResultJson;
+import org.hosewright.ledger.drill.DrillHead;
+import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.leaf.LeafDraft;
+import org.hosewright.ledger.leaf.LeafKind;
+import org.hosewright.ledger.leaf.LeafSaving;
+import org.hosewright.ledger.leaf.Leaves;
+import org.hosewright.ledger.plan.KeptPlan;
+import org.hosewright.ledger.plan.PlanAsked;
+import org.hosewright.ledger.plan.PlanReport;
+import org.hosewright.server.guard.Refusal;
+
+/** Test nights before they are flown: proposed, kept, started. */
+final class PlanRoutes {
+    private final Leaves leaves;
+    private final Drills drills;
+    private final PlanDesk desk;
+
+    PlanRoutes(Leaves leaves, Drills drills, PlanDesk desk) {
+        this.leaves = leaves;
+        this.drills = drills;
+        this.desk = desk;
+    }
+
+    List<Route> list() {
+        return List.of(
+                Route.post("/plans/look", this::look),
+                Route.get("/plans", this::listAll),
+                Route.post("/plans", this::keep),
+                Route.get("/plans/{plan}", this::show),
+                Route.post("/plans/{plan}/taken-out", this::takeOut),
+                Route.post("/plans/{plan}/night", this::start),
+                Route.get("/plans/{plan}/result.json", this::result));
+    }
+
+    private void look(Context answer) {
+        PlanAsked asked = PlanText.readAsked(Asked.of(answer, Set.of("plan")).json("plan"));
+        Answer.json(answer, new PlanShown(desk.report(asked)).json());
+    }
+
+    private void listAll(Context answer) {
+        ObjectNode json = Answer.object();
+        ArrayNode plans = json.putArray("plans");
+        leaves.list(LeafKind.PLAN).forEach(head -> plans.add(LeafJson.head(head)));
+        json.setAll(new PlanChoices(desk.kit()).json());
+        Answer.json(answer, json);
+    }
+
+    private void keep(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "name", "plan"));
+        var plan = new KeptPlan(asked.text("name").strip(), desk.kitVersion(), PlanText.readAsked(asked.json("plan")));
+        desk.report(plan);
+        var draft = LeafDraft.ofNew(
+                LeafKind.PLAN, plan.name(), PlanText.write(plan, desk.kit().units()));
+        LeafSaving saving = leaves.save(draft, asked.act());
+        LeafJson.send(answer.status(201), saving);
+    }
+
+    private void show(Context answer) {
+        PlanDesk.Kept kept = desk.get(answer.pathParam("plan"));
+        ObjectNode json = new PlanShown(desk.report(kept.plan())).json();
+        json.set("kept", LeafJson.head(kept.leaf().head()));
+        json.set("asked", Answer.parse(kept.leaf().text()).path("asked"));
+        if (kept.changed()) {
+            json.put("changed", PlanDesk.CHANGED);
+        }
+        Answer.json(answer, json);
+    }
+
+    private void takeOut(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "basedOn"));
+        String id = desk.get(answer.pathParam("plan")).leaf().id();
+        LeafJson.send(answer, leaves.takeOut(LeafKind.PLAN, id, asked.number("basedOn"), asked.act()));
+    }
+
+    /** Starts the night with a row for each reading; hose that is out of date on its day is refused. */
+    private void start(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "name", "date"));
+        PlanDesk.Kept kept = desk.get(answer.pathParam("plan"));
+        if (kept.changed()) {
+            throw new Refusal(409, "Planned with another kit", PlanDesk.CHANGED);
+        }
+        LocalDate date = AskedChanges.date(asked.text("date"));
+        desk.report(kept.plan().asked().on(date));
+        ReadingsTable table = BlankReadings.of(desk.report(kept.plan()));
+        String name = asked.findText("name").orElse(kept.plan().name()).strip();
+        List<Map<String, String>> rows =
+                table.rows().stream().map(ReadingsTable.Row::cells).toList();
+        var head = new DrillHead(name, date, table.columns());
+        Answer.json(answer.status(201), RecordJson.drill(drills.create(head, rows, asked.act())));
+    }
+
+    private void result(Context answer) {
+        PlanReport report = desk.report(desk.get(answer.pathParam("plan")).plan());
+        answer.contentType("application/json; charset=utf-8").result(ResultJson.plan(report));
+    }
+}
