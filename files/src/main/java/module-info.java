@@ -20,5 +20,6 @@ module org.hosewright.files {
     exports org.hosewright.files.relays;
     exports org.hosewright.files.result;
     exports org.hosewright.files.track;
+    exports org.hosewright.files.trial;
     exports org.hosewright.files.walk;
 }

@@ -21,5 +21,6 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.ready;
     exports org.hosewright.ledger.storage;
     exports org.hosewright.ledger.stretch;
+    exports org.hosewright.ledger.trial;
     exports org.hosewright.ledger.walk;
 }

@@ -12,6 +12,8 @@ public enum LeafKind {
     PLAN("plan", Hat.ANALYST),
     /** A blind trial, its labels and re-lays. */
     TRIAL("trial", Hat.RECORDER),
+    /** Which label of a trial stands for which kind: for those who hold it, until it is opened. */
+    TRIAL_KEY("trial-key", Hat.RECORDER),
     /** What lies on one rig. */
     BED("bed", Hat.OPERATOR),
     /** A photograph, as base64. */
