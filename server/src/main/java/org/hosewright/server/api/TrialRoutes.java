@@ -78,8 +78,7 @@ final class TrialRoutes {
     private void begin(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "name", "holders", "task"));
         Asked wanted = asked.object("task").only(TASK);
-        int relays = (int)
-                Numbers.requireWithin("re-lays of each kind", wanted.number("relays"), 2, TrialPlan.MOST_RELAYS, "");
+        int relays = small(wanted, "relays", "re-lays of each kind");
         var plan = new TrialPlan(
                 asked.text("name").strip(), wanted.texts("kinds"), asked.texts("holders"), task(wanted), relays);
         plan.task().needed(plan.kinds().size());
@@ -135,7 +134,12 @@ final class TrialRoutes {
     }
 
     private static int small(Asked asked, String key) {
-        return (int) Numbers.requireWithin(key, asked.number(key), 1, 10_000, "");
+        return small(asked, key, key);
+    }
+
+    private static int small(Asked asked, String key, String what) {
+        double given = asked.number(key);
+        return (int) Numbers.requireWithin(what, given, 1, TrialPlan.MOST_RELAYS * 12.0 * 20, "");
     }
 
     /** Shows the key to a holder who has the code, and writes down that it was shown. */
