@@ -38,6 +38,8 @@ public final class Api {
                         listGround(ports, desk),
                         new PictureRoutes(ports.leaves()).list(),
                         new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit)).list(),
+                        new TrialRoutes(ports.leaves(), new TrialDesk(ports.leaves(), kit, config.clock()), config)
+                                .list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();
