@@ -32,6 +32,28 @@ public record Stamp(String across, String words, String meaning, Optional<SheetC
         return new Stamp(across, words, meaning, Optional.of(sheetCode));
     }
 
+    /** The same for the invented company: never for use, whatever else it says. */
+    public Stamp inDemo() {
+        int end = across.indexOf(" - ");
+        if (end < 0 || across.equals(UNSIGNED.across)) {
+            return new Stamp(DEMO.across, DEMO.words, DEMO.meaning, code);
+        }
+        String both = "DEMO, " + across.substring(0, end) + " - NOT FOR USE";
+        return new Stamp(both, both, DEMO.meaning + " " + meaning, code);
+    }
+
+    /** A stretch's sheet that rests on what is not as it was.
+     *
+     * @param why what changed, as sentences
+     */
+    public static Stamp staleStretch(String why) {
+        return new Stamp(
+                "STALE - LOOK INTO IT",
+                "STALE",
+                "Kept when things were otherwise: look at the stretch again and keep it anew before you go by it. "
+                        + why);
+    }
+
     /** An order in force.
      *
      * @param number its number
