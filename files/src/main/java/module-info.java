@@ -10,6 +10,7 @@ module org.hosewright.files {
     requires org.snakeyaml.engine;
 
     exports org.hosewright.files.bed;
+    exports org.hosewright.files.exchange;
     exports org.hosewright.files.json;
     exports org.hosewright.files.kit;
     exports org.hosewright.files.lay;

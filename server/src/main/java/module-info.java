@@ -13,5 +13,7 @@ module org.hosewright.server {
     requires org.slf4j;
 
     exports org.hosewright.server;
+    exports org.hosewright.server.api to
+            org.hosewright.cli;
     exports org.hosewright.server.setup;
 }

@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
-import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +53,7 @@ public final class Serve implements Callable<Integer> {
         Clock clock = Clock.systemUTC();
         Path folder = place.folder(demo);
         try (var store = Store.open(folder, clock)) {
-            var ports = new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.history());
+            var ports = RecordPlace.ports(store, folder);
             if (demo) {
                 Demo.fill(ports, store.where());
             }

@@ -22,6 +22,8 @@ public enum LeafKind {
     LAYER("layer", Hat.ANALYST),
     /** What a neighbouring company handed over. */
     NEIGHBOUR("neighbour", Hat.ANALYST),
+    /** What the company handed to its neighbours. */
+    HANDOVER("handover", Hat.APPROVER),
     /** A rule the company set for its own record. */
     SETTING("setting", Hat.APPROVER);
 

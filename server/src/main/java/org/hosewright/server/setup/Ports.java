@@ -1,6 +1,7 @@
 package org.hosewright.server.setup;
 
 import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.exchange.CompanyKey;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
 import org.hosewright.ledger.leaf.Leaves;
@@ -13,5 +14,6 @@ import org.hosewright.ledger.order.Orders;
  * @param orders the ordered pressures
  * @param leaves walks, plans, beds and whatever else is kept whole
  * @param history who did what
+ * @param key the company's own key, for what it hands to neighbours
  */
-public record Ports(Kits kits, Drills drills, Orders orders, Leaves leaves, History history) {}
+public record Ports(Kits kits, Drills drills, Orders orders, Leaves leaves, History history, CompanyKey key) {}
