@@ -3,9 +3,11 @@ package org.hosewright.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.kit.Revision;
@@ -20,6 +22,7 @@ import org.hosewright.ledger.order.OrderStep;
 import org.hosewright.ledger.order.Orders;
 import org.hosewright.store.Store;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -62,6 +65,7 @@ class ExchangeTest {
     }
 
     @Test
+    @Tag("long")
     void anOlderFileIsRefused() {
         export(vale, file);
         Path later = folder.resolve("later.exchange");
@@ -78,6 +82,7 @@ class ExchangeTest {
     }
 
     @Test
+    @Tag("long")
     void aChangedKeyIsRefused() throws IOException {
         export(vale, file);
         keep(falls, file, "--fingerprint", fingerprint(vale));
@@ -90,6 +95,7 @@ class ExchangeTest {
     }
 
     @Test
+    @Tag("long")
     void aWithdrawalIsSaidAndNoFigureStandsHolds() {
         export(vale, file);
         keep(falls, file, "--fingerprint", fingerprint(vale));
@@ -112,12 +118,14 @@ class ExchangeTest {
     }
 
     @Test
+    @Tag("long")
     void ourOwnFileIsRefused() {
         export(vale, file);
         assertThat(keep(vale, file).err()).contains("our own");
     }
 
     @Test
+    @Tag("long")
     void theKeyIsInNoBackupHolds() throws IOException {
         export(vale, file);
         Path backup = folder.resolve("backup.sqlite");
@@ -125,7 +133,7 @@ class ExchangeTest {
                         .status())
                 .isZero();
         String secret = Files.readString(vale.resolve(KeyFile.NAME)).split("\n")[1];
-        String kept = Files.readString(backup, java.nio.charset.StandardCharsets.ISO_8859_1);
+        String kept = Files.readString(backup, StandardCharsets.ISO_8859_1);
         assertThat(kept).contains("hosewright exchange 1").doesNotContain(secret);
     }
 
@@ -137,7 +145,7 @@ class ExchangeTest {
         String[] arguments = {
             "exchange", "import", file.toString(), "--data", into.toString(), "--keep", "--who", "R. Vane"
         };
-        String[] all = java.util.Arrays.copyOf(arguments, arguments.length + more.length);
+        String[] all = Arrays.copyOf(arguments, arguments.length + more.length);
         System.arraycopy(more, 0, all, arguments.length, more.length);
         return Ran.of(all);
     }

@@ -35,6 +35,12 @@ public record Arrival(SignedHandover signed, Optional<Neighbour> held) {
         if (held.isEmpty()) {
             refuseChangedKey(signed, known);
         }
+        refuseOutOfDate(arrived, now);
+        held.ifPresent(there -> refuseOlder(there, signed));
+        return new Arrival(signed, held);
+    }
+
+    private static void refuseOutOfDate(Handover arrived, Instant now) {
         if (arrived.issued().isAfter(now.plus(CLOCKS))) {
             throw new InvalidInput(
                     "day the file was made",
@@ -49,8 +55,6 @@ public record Arrival(SignedHandover signed, Optional<Neighbour> held) {
                     "a newer one: ask " + arrived.company() + " for it",
                     "");
         }
-        held.ifPresent(there -> refuseOlder(there, signed));
-        return new Arrival(signed, held);
     }
 
     /** True where nobody here has compared this key's fingerprint yet. */

@@ -2,6 +2,7 @@ package org.hosewright.ledger.exchange;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,9 @@ public record Handover(
         packages = List.copyOf(packages);
         boolean gives = order.isPresent() && !packages.isEmpty() && packages.size() <= MOST;
         boolean takesBack = order.isEmpty() && packages.isEmpty();
-        if (company.isBlank() || issued.getNano() != 0 || !(withdrawn.isBlank() ? gives : takesBack)) {
+        if (company.isBlank()
+                || !issued.equals(issued.truncatedTo(ChronoUnit.SECONDS))
+                || !(withdrawn.isBlank() ? gives : takesBack)) {
             throw new InvalidInput(
                     "file of a company",
                     company.isBlank() ? "nobody's" : company,
