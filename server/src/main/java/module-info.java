@@ -1,4 +1,5 @@
 /** HTTP routes and sessions over the ledger; serves the pages. */
+@SuppressWarnings("module") // The command line is built after this room.
 module org.hosewright.server {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;

@@ -132,7 +132,8 @@ class ExchangeTest {
         assertThat(Ran.of("backup", backup.toString(), "--data", vale.toString())
                         .status())
                 .isZero();
-        String secret = Files.readString(vale.resolve(KeyFile.NAME)).split("\n")[1];
+        String secret =
+                Files.readString(vale.resolve(KeyFile.NAME)).lines().toList().get(1);
         String kept = Files.readString(backup, StandardCharsets.ISO_8859_1);
         assertThat(kept).contains("hosewright exchange 1").doesNotContain(secret);
     }

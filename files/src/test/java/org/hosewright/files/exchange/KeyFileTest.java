@@ -57,7 +57,7 @@ final class KeyFileTest {
         new KeyFile(folder).publicKey();
         Path file = folder.resolve(KeyFile.NAME);
         String whole = Files.readString(file);
-        String secret = whole.split("\n")[1];
+        String secret = whole.lines().toList().get(1);
         Files.writeString(file, whole.replace(secret, secret.substring(0, 20)));
         assertThatThrownBy(() -> new KeyFile(folder).publicKey())
                 .isInstanceOf(InvalidInput.class)
