@@ -28,7 +28,16 @@ final class EquipmentReader {
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2100;
     private static final String[] HOSE_KEYS = {
-        "diameter", "section", "loss", "hazen-williams", "roughness", "basis", "service-test", "tested", "made", "coupling"
+        "diameter",
+        "section",
+        "loss",
+        "hazen-williams",
+        "roughness",
+        "basis",
+        "service-test",
+        "tested",
+        "made",
+        "coupling"
     };
     private static final String PER = "leg (loss at that leg's flow) or total (at the sum)";
 
