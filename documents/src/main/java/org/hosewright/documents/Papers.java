@@ -7,6 +7,7 @@ import org.hosewright.documents.ground.StretchPaper;
 import org.hosewright.documents.ground.WalkPaper;
 import org.hosewright.documents.matter.StretchMatter;
 import org.hosewright.documents.matter.WalkMatter;
+import org.hosewright.documents.night.NightPaper;
 import org.hosewright.documents.order.ChangePaper;
 import org.hosewright.documents.order.OrderPaper;
 import org.hosewright.documents.order.ReadersPaper;
@@ -18,6 +19,7 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.order.OrderInFull;
+import org.hosewright.ledger.plan.PlanReport;
 import org.hosewright.ledger.trial.KeptTrial;
 
 /** The papers of a company as PDF: tagged (PDF/UA-1), fit to keep (PDF/A-3a), typefaces inside, stamped on every page.
@@ -30,6 +32,11 @@ public final class Papers {
     /** What a test night showed, how well it is known, and what it rests on. */
     public static byte[] drillReport(DrillReport report, Stamp stamp) {
         return Press.print(ReportPaper.sheet(report, stamp));
+    }
+
+    /** The sheets of a planned test night: the recorder's blanks, and what everybody is told beforehand. */
+    public static byte[] night(PlanReport plan, Stamp stamp) {
+        return Press.print(NightPaper.sheet(plan, stamp));
     }
 
     /** The card of each engine's panel. */

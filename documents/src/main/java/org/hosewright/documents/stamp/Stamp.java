@@ -68,6 +68,19 @@ public record Stamp(String across, String words, String meaning, Optional<SheetC
                         + " word overrule it.");
     }
 
+    /** The sheets of a test night that its lead signed.
+     *
+     * @param who who signed them
+     * @param day when, as people read it
+     */
+    public static Stamp ofNight(String who, String day) {
+        return new Stamp(
+                "",
+                "TEST NIGHT, NOT AN ORDER",
+                "Signed for the test night by " + who + " on " + day + ". These pressures are for this night alone; the"
+                        + " gauges and anybody's word overrule them.");
+    }
+
     /** An order in force whose numbers rest on something that is not as it was.
      *
      * @param number its number

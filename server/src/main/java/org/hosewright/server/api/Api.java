@@ -38,7 +38,8 @@ public final class Api {
                         new BedRoutes(desk, kit).list(),
                         listGround(ports, desk, stretches),
                         new PictureRoutes(ports.leaves()).list(),
-                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit)).list(),
+                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit), config)
+                                .list(),
                         new TrialRoutes(ports.leaves(), new TrialDesk(ports.leaves(), kit, config.clock()), config)
                                 .list(),
                         new HistoryRoutes(ports.history()).list())
