@@ -2,13 +2,13 @@ package org.hosewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.hosewright.cli.command.Accounts;
 import org.hosewright.cli.command.AuditChain;
 import org.hosewright.cli.command.Backup;
 import org.hosewright.cli.command.Blind;
 import org.hosewright.cli.command.Cards;
 import org.hosewright.cli.command.CheckStore;
 import org.hosewright.cli.command.Drill;
-import org.hosewright.cli.command.Exchange;
 import org.hosewright.cli.command.Exit;
 import org.hosewright.cli.command.Lay;
 import org.hosewright.cli.command.Plan;
@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         subcommands = {
             Serve.class,
+            Accounts.class,
             Drill.class,
             Lay.class,
             Plan.class,
@@ -38,7 +39,6 @@ import picocli.CommandLine.Spec;
             Walk.class,
             Blind.class,
             Trial.class,
-            Exchange.class,
             AuditChain.class,
             CheckStore.class,
             Backup.class,

@@ -9,7 +9,10 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.server.api.Api;
+import org.hosewright.server.api.Route;
+import org.hosewright.server.door.Admission;
 import org.hosewright.server.setup.ServerConfig;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +38,29 @@ final class OpenApiTest {
                     .map(route -> route.method().name().toLowerCase(Locale.ROOT) + " " + route.path())
                     .collect(Collectors.toCollection(TreeSet::new));
             assertThat(described).isEqualTo(there);
+        }
+    }
+
+    @Test
+    void describedHatsAgree() throws Exception {
+        try (var running = Running.demo(folder)) {
+            JsonNode paths = new ObjectMapper()
+                    .readTree(running.get("/api/v1/openapi.json").body())
+                    .path("paths");
+            var api = new Api(new ServerConfig(0, Running.CLOCK, true), running.ports());
+            for (Route route : api.listRoutes()) {
+                JsonNode described =
+                        paths.path(route.path()).path(route.method().name().toLowerCase(Locale.ROOT));
+                Set<String> hats = new TreeSet<>();
+                described.path("x-hats").forEach(hat -> hats.add(hat.textValue()));
+                assertThat(hats)
+                        .as(route.method() + " " + route.path())
+                        .isEqualTo(route.admission().hats().stream()
+                                .map(Hat::word)
+                                .collect(Collectors.toCollection(TreeSet::new)));
+                boolean open = described.path("security").isArray();
+                assertThat(open).as(route.path()).isEqualTo(route.admission().kind() == Admission.Kind.ANYBODY);
+            }
         }
     }
 

@@ -2,7 +2,6 @@ package org.hosewright.server;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
@@ -12,10 +11,9 @@ public final class RunAlone {
     private RunAlone() {}
 
     public static void main(String[] arguments) {
-        Path folder = Path.of(arguments[0]);
-        var store = Store.open(folder);
+        var store = Store.open(Path.of(arguments[0]));
         var ports = new Ports(
-                store.kits(), store.drills(), store.orders(), store.leaves(), store.history(), new KeyFile(folder));
+                store.kits(), store.drills(), store.orders(), store.leaves(), store.people(), store.history());
         var config = new ServerConfig(Integer.parseInt(arguments[1]), Clock.systemUTC(), true);
         Demo.fill(ports, store.where());
         System.out.println(HosewrightServer.start(config, ports).address());

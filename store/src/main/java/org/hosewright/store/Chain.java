@@ -148,6 +148,9 @@ final class Chain {
         written.put("leaf_version", """
                 select kind, id, version, title, leaf_text, gone from leaf_version
                 where entry = :entry order by kind, id, version""");
+        written.put("person_version", """
+                select id, version, name, hats, active, secret, given from person_version
+                where entry = :entry order by id, version""");
         return written;
     }
 }

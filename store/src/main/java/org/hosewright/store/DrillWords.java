@@ -10,7 +10,6 @@ import org.hosewright.ledger.drill.DrillChange.EditRow;
 import org.hosewright.ledger.drill.DrillChange.RemoveRow;
 import org.hosewright.ledger.drill.DrillChange.Rule;
 import org.hosewright.ledger.drill.RulingRecord.Verdict;
-import org.hosewright.ledger.history.Hat;
 
 /** What the history says of changes to a drill. */
 final class DrillWords {
@@ -22,11 +21,6 @@ final class DrillWords {
         changes.forEach(change -> counts.merge(pattern(change), 1, Integer::sum));
         return String.join(
                 ", ", counts.entrySet().stream().map(DrillWords::part).toList());
-    }
-
-    /** Who rules on readings acts as analyst, who only writes them down as recorder. */
-    static Hat hat(List<DrillChange> changes) {
-        return changes.stream().anyMatch(Rule.class::isInstance) ? Hat.ANALYST : Hat.RECORDER;
     }
 
     static String readings(int count) {

@@ -61,7 +61,11 @@ final class Soundness {
                   + (select count(*) from acceptance where entry not in (select entry from history))
                   + (select count(*) from order_revision where entry not in (select entry from history))
                   + (select count(*) from order_step where entry not in (select entry from history))
-                  + (select count(*) from leaf_version where entry not in (select entry from history))""");
+                  + (select count(*) from leaf_version where entry not in (select entry from history))
+                  + (select count(*) from person_version where entry not in (select entry from history))""");
+        rules.put("people with a version missing or too many", """
+                select count(*) from person p where p.version <>
+                (select count(*) from person_version v where v.id = p.id)""");
         rules.put("leaves with a version missing or too many", """
                 select count(*) from leaf l where l.version <>
                 (select count(*) from leaf_version v where v.kind = l.kind and v.id = l.id)""");

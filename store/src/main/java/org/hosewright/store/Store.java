@@ -10,6 +10,7 @@ import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
 import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.order.Orders;
+import org.hosewright.ledger.person.People;
 
 /** The company's whole record in one place, behind the ports of the ledger. Safe for many threads at once. */
 public final class Store implements AutoCloseable {
@@ -83,6 +84,10 @@ public final class Store implements AutoCloseable {
 
     public Leaves leaves() {
         return new StoredLeaves(transactions);
+    }
+
+    public People people() {
+        return new StoredPeople(transactions);
     }
 
     public History history() {

@@ -76,7 +76,7 @@ final class StoredDrills implements Drills {
             }
             edit.apply(changes);
             long version = new DrillWrites(writing, drillId).nextVersion();
-            writing.note(DrillWords.hat(changes), DrillWords.of(changes), Subject.DRILL, drillId, version);
+            writing.note(DrillChange.hat(changes), DrillWords.of(changes), Subject.DRILL, drillId, version);
             return new DrillSaving.Saved(drill(writing.handle(), drillId));
         });
     }

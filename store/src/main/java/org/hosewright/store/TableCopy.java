@@ -22,7 +22,9 @@ final class TableCopy {
             "order_revision",
             "order_step",
             "leaf",
-            "leaf_version");
+            "leaf_version",
+            "person",
+            "person_version");
     private static final int BATCH = 500;
 
     private TableCopy() {}

@@ -44,12 +44,21 @@ final class Writing {
 
     /** Writes the history entry of this act. */
     void note(Hat hat, String what, Subject subject, String subjectId, long version) {
+        enter(hat.word(), what, subject, subjectId, version);
+    }
+
+    /** As {@link #note}, where a person acts for nobody but that person, under no hat. */
+    void noteOfOwn(String what, Subject subject, String subjectId, long version) {
+        enter("", what, subject, subjectId, version);
+    }
+
+    private void enter(String hat, String what, Subject subject, String subjectId, long version) {
         handle.createUpdate("insert into history (entry, at, who, hat, why, what, subject, subject_id, version)"
                         + " values (:entry, :at, :who, :hat, :why, :what, :subject, :subjectId, :version)")
                 .bind("entry", mark.entry())
                 .bind("at", Marks.text(mark.at()))
                 .bind("who", mark.who())
-                .bind("hat", hat.word())
+                .bind("hat", hat)
                 .bind("why", mark.why())
                 .bind("what", what)
                 .bind("subject", subject.word())

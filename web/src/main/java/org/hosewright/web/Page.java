@@ -22,5 +22,6 @@ public record Page(String path, String name, String question, String module) {
             new Page("/papers", "papers", "What goes on the rig?", "papers/papers.js"),
             new Page("/orders", "orders", "What is ordered?", "orders/orders.js"),
             new Page("/kit", "kit", "What do we have?", "kit/kit.js"),
+            new Page("/people", "people", "Who may do what?", "people/people.js"),
             new Page("/history", "history", "Who changed what, when, why?", "history/history.js"));
 }

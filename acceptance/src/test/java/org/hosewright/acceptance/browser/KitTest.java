@@ -35,8 +35,9 @@ final class KitTest extends AtStation {
 
     @Test
     void emptyPagesTeachTheNextStepHolds() {
-        for (String path :
-                new String[] {"/", "/bed", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/history"}) {
+        for (String path : new String[] {
+            "/", "/bed", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/people", "/history"
+        }) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();
             assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();

@@ -1,6 +1,6 @@
 package org.hosewright.cli.command;
 
-import java.nio.file.Path;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -24,10 +24,18 @@ public final class AuditChain implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path folder = place.existing();
-        Audit audit = Store.audit(folder);
+        Audit audit = prove();
         printing.print(() -> json(audit), () -> text(audit));
         return audit.holds() ? Exit.DONE.status() : Exit.NO_ANSWER.status();
+    }
+
+    private Audit prove() {
+        if (place.database().isEmpty()) {
+            return Store.audit(place.existing());
+        }
+        try (var store = place.openExisting(Clock.systemUTC())) {
+            return store.history().audit();
+        }
     }
 
     private static List<String> text(Audit audit) {

@@ -1,6 +1,7 @@
 package org.hosewright.cli.command;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -27,18 +28,28 @@ public final class Backup implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path folder = place.existing();
-        Store.backup(folder, file.toAbsolutePath());
+        String where = copy(file.toAbsolutePath());
         printing.print(
-                () -> json(folder),
-                () -> List.of(
-                        "The record in " + folder + " is copied to " + file + ".", "Keep it on another machine."));
+                () -> json(where),
+                () -> List.of("The record in " + where + " is copied to " + file + ".", "Keep it on another machine."));
         return Exit.DONE.status();
     }
 
-    private String json(Path folder) {
+    private String copy(Path target) {
+        if (place.database().isEmpty()) {
+            Path folder = place.existing();
+            Store.backup(folder, target);
+            return folder.toString();
+        }
+        try (var store = place.openExisting(Clock.systemUTC())) {
+            store.backup(target);
+            return store.where();
+        }
+    }
+
+    private String json(String where) {
         var fields = new LinkedHashMap<String, Object>();
-        fields.put("from", folder.toString());
+        fields.put("from", where);
         fields.put("file", file.toString());
         return ResultJson.write(fields);
     }

@@ -1,12 +1,11 @@
 package org.hosewright.cli.command;
 
-import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.hosewright.files.result.ResultJson;
-import org.hosewright.store.Store;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -24,21 +23,22 @@ public final class CheckStore implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path folder = place.existing();
         List<String> found;
-        try (var store = Store.open(folder)) {
+        String where;
+        try (var store = place.openExisting(Clock.systemUTC())) {
             found = store.check();
+            where = store.where();
         }
-        printing.print(() -> json(found), () -> text(folder, found));
+        printing.print(() -> json(found), () -> text(where, found));
         return found.isEmpty() ? Exit.DONE.status() : Exit.NO_ANSWER.status();
     }
 
-    private static List<String> text(Path folder, List<String> found) {
+    private static List<String> text(String where, List<String> found) {
         if (found.isEmpty()) {
-            return List.of("The record in " + folder + " is sound.");
+            return List.of("The record in " + where + " is sound.");
         }
         var lines = new ArrayList<String>();
-        lines.add("The record in " + folder + " is not sound; nothing was changed. Restore a backup beside it.");
+        lines.add("The record in " + where + " is not sound; nothing was changed. Restore a backup beside it.");
         found.forEach(one -> lines.add("  " + one));
         return lines;
     }

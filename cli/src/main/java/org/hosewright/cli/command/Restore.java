@@ -29,6 +29,7 @@ public final class Restore implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        place.requireFolder();
         Path folder = place.folder();
         Audit audit = Store.restore(file.toAbsolutePath(), folder);
         printing.print(

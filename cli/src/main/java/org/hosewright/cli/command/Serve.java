@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
+import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,
-        description = "The web application, for a browser on this machine.")
+        description = "The web application, for a browser on this machine; with --lan for the station's network.")
 public final class Serve implements Callable<Integer> {
     @Mixin
     private RecordPlace place;
@@ -34,7 +35,7 @@ public final class Serve implements Callable<Integer> {
             names = "--port",
             paramLabel = "N",
             defaultValue = "${env:HOSEWRIGHT_PORT:-8175}",
-            description = "Port on the loopback address; 0 takes a free one. Else HOSEWRIGHT_PORT, else 8175.")
+            description = "Port to listen on; 0 takes a free one. Else HOSEWRIGHT_PORT, else 8175.")
     private int port;
 
     @Option(
@@ -44,6 +45,9 @@ public final class Serve implements Callable<Integer> {
                     + " rise from them. Else the folder terrain beside the record.")
     private @Nullable Path terrain;
 
+    @Mixin
+    private LanOptions lan;
+
     @Spec
     private CommandSpec spec;
 
@@ -51,22 +55,30 @@ public final class Serve implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         var stop = new Stop();
         Clock clock = Clock.systemUTC();
-        Path folder = place.folder(demo);
-        try (var store = Store.open(folder, clock)) {
-            var ports = RecordPlace.ports(store, folder);
+        try (var store = place.open(demo, clock)) {
+            var ports = ports(store);
             if (demo) {
                 Demo.fill(ports, store.where());
             }
             boolean invented = Demo.isIn(ports);
-            try (var server = HosewrightServer.start(
-                    new ServerConfig(port, clock, invented, Optional.of(heights(folder))), ports)) {
-                tell(server, store.where(), invented);
+            try (var server = HosewrightServer.start(config(clock, invented), ports)) {
+                tell(server, ports, store.where(), invented);
                 stop.await();
             }
         } finally {
             stop.done();
         }
         return Exit.DONE.status();
+    }
+
+    private static Ports ports(Store store) {
+        return new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.people(), store.history());
+    }
+
+    private ServerConfig config(Clock clock, boolean invented) {
+        Path folder = place.folder(demo);
+        return new ServerConfig(
+                port, clock, invented, Optional.of(heights(folder)), lan.listening(folder, clock.instant()));
     }
 
     private Path heights(Path folder) {
@@ -76,9 +88,13 @@ public final class Serve implements Callable<Integer> {
         return terrain == null ? folder.resolve("terrain") : terrain;
     }
 
-    private void tell(HosewrightServer server, String where, boolean invented) {
+    private void tell(HosewrightServer server, Ports ports, String where, boolean invented) {
         PrintWriter out = spec.commandLine().getOut();
         out.println("Open " + server.address() + " in a browser on this machine.");
+        lan.tell(out, server.address().getPort());
+        if (!ports.people().isAnyone() && !invented) {
+            out.println("Nobody has an account yet: whoever sits here makes the first one, on the page people.");
+        }
         out.println("The record is kept in " + where + ".");
         if (invented) {
             out.println("It is an invented company's, for showing; every sheet says DEMO.");

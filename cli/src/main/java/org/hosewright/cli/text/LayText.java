@@ -10,14 +10,12 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.working.Step;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.lay.LayReport;
-import org.hosewright.ledger.lay.LayWhatIf;
 
 /** A lay solved, in plain text; broken limits and the second line stand before the numbers. */
 public final class LayText {
     private LayText() {}
 
-    /** The lay, and what may happen to it. */
-    public static List<String> of(LayReport lay, List<LayWhatIf> whatIf) {
+    public static List<String> of(LayReport lay) {
         var shown = QuantityShown.of(lay.kit().units());
         var report = new Report();
         report.title(lay.kit().company() + ", " + lay.laid().engine());
@@ -32,7 +30,6 @@ public final class LayText {
         report.table("By the trade's methods", methods(lay, shown));
         report.list("Keep in mind", lay.cautions());
         report.list("Assumed", lay.assumed());
-        whatIf.forEach(one -> WhatIfText.say(report, one, shown));
         return report.lines();
     }
 
@@ -82,7 +79,7 @@ public final class LayText {
         return table;
     }
 
-    static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
+    private static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
         return limits.stream()
                 .filter(Limit::broken)
                 .map(limit -> limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit())

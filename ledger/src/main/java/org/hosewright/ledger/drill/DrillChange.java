@@ -2,11 +2,20 @@ package org.hosewright.ledger.drill;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.history.Hat;
 
 /** One change to a test night. A change to something that exists names what the person saw of it. */
 public sealed interface DrillChange {
+    /** What a person acts as who makes these changes together: who rules on readings is an analyst, who only writes
+     * them down a recorder.
+     */
+    static Hat hat(List<DrillChange> changes) {
+        return changes.stream().anyMatch(Rule.class::isInstance) ? Hat.ANALYST : Hat.RECORDER;
+    }
+
     /** A change to one row. */
     sealed interface OnRow extends DrillChange {
         /** The row's id. */

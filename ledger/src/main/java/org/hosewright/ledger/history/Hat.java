@@ -1,5 +1,8 @@
 package org.hosewright.ledger.history;
 
+import java.util.Arrays;
+import org.hosewright.hydraulics.error.InvalidInput;
+
 /** What a person acts as. One person may wear all of them; the record shows which one was worn. */
 public enum Hat {
     /** Writes down readings. */
@@ -11,7 +14,9 @@ public enum Hat {
     /** Says that what hangs on the rig is what was signed. */
     APPARATUS_OFFICER("apparatus officer"),
     /** Pumps by the numbers. */
-    OPERATOR("operator");
+    OPERATOR("operator"),
+    /** Says who may work with the record, and what the company lays down about its doors. */
+    OWNER("owner");
 
     private final String word;
 
@@ -21,5 +26,20 @@ public enum Hat {
 
     public String word() {
         return word;
+    }
+
+    /** The hat of a word.
+     *
+     * @throws InvalidInput there is none
+     */
+    public static Hat of(String word) {
+        return Arrays.stream(values())
+                .filter(hat -> hat.word.equals(word))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInput(
+                        "hat",
+                        word,
+                        String.join(", ", Arrays.stream(values()).map(Hat::word).toList()),
+                        ""));
     }
 }

@@ -6,7 +6,8 @@ public enum Subject {
     DRILL("drill"),
     ORDER("order"),
     /** Its id is the kind of the leaf, a stroke, and the id of the leaf. */
-    LEAF("leaf");
+    LEAF("leaf"),
+    PERSON("person");
 
     private final String word;
 

@@ -38,14 +38,6 @@ public record OrderBook(List<OrderRevision> revisions) {
         }
     }
 
-    /** The book as it stood before an entry of the history. */
-    public OrderBook before(long entry) {
-        return new OrderBook(revisions.stream()
-                .filter(revision -> revision.mark().entry() < entry)
-                .map(revision -> revision.before(entry))
-                .toList());
-    }
-
     /** The order, where there is one. */
     public Optional<OrderRevision> inForce() {
         return last(revisions.stream()
@@ -109,7 +101,7 @@ public record OrderBook(List<OrderRevision> revisions) {
         }
         if (kind == OrderStep.Kind.SIGNED
                 && signers > 1
-                && revision.mark().who().equals(who)) {
+                && revision.mark().who().equalsIgnoreCase(who.strip())) {
             throw new InvalidInput("person who signs", who, "another person than the one who proposed it", "");
         }
     }

@@ -21,6 +21,7 @@ import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.ledger.drill.DrillRecord;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.line.NightEngines;
 import org.hosewright.ledger.line.NightGear;
@@ -43,12 +44,12 @@ final class AnalysisRoutes {
 
     List<Route> list() {
         return List.of(
-                Route.post("/drills/{drill}/row-check", this::checkRow),
+                Route.ask("/drills/{drill}/row-check", this::checkRow),
                 Route.get("/drills/{drill}/report", this::report),
                 Route.get("/drills/{drill}/profile", this::profile),
                 Route.get("/drills/{drill}/result.json", this::result),
                 Route.get("/drills/{drill}/report.pdf", this::print),
-                Route.post("/drills/{drill}/acceptance", this::accept));
+                Route.post("/drills/{drill}/acceptance", Hat.ANALYST, this::accept));
     }
 
     private void checkRow(Context answer) {

@@ -10,6 +10,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.person.People;
+import org.hosewright.server.door.Doorkeeper;
+import org.hosewright.server.guard.Caller;
+import org.hosewright.server.password.Passwords;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 
@@ -18,37 +22,48 @@ public final class Api {
     private final ServerConfig config;
     private final CurrentKit kit;
     private final List<Route> routes;
+    private final Passwords passwords = new Passwords();
+    private final Doorkeeper doorkeeper;
 
     public Api(ServerConfig config, Ports ports) {
         this.config = config;
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, new BedDesk(ports.leaves()), config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
-        var stretches = new StretchDesk(ports.leaves(), kit, desk);
+        var signing = new SigningRoutes(ports.leaves(), ports.people());
+        doorkeeper = new Doorkeeper(ports.people(), passwords, new Caller(config.listening()));
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
-                        new StationRoutes(kit, ports.drills(), desk, stretches.watch()).list(),
+                        new StationRoutes(kit, ports.drills(), desk, config.clock()).list(),
                         new KitRoutes(ports.kits(), kit).list(),
                         drills.list(),
                         new AnalysisRoutes(drills, kit, config).list(),
                         new ReachRoutes(kit, config.clock()).list(),
                         new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
-                        new OrderRoutes(ports.orders(), desk).list(),
+                        listDoors(ports.people()),
+                        signing.list(),
+                        new OrderRoutes(ports.orders(), signing, desk).list(),
                         new BedRoutes(desk, kit).list(),
-                        listGround(ports, desk, stretches),
+                        listGround(ports, desk),
                         new PictureRoutes(ports.leaves()).list(),
-                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit), config)
-                                .list(),
-                        new TrialRoutes(ports.leaves(), new TrialDesk(ports.leaves(), kit, config.clock()), config)
-                                .list(),
+                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit)).list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();
     }
 
-    private List<Route> listGround(Ports ports, OrderDesk desk, StretchDesk stretches) {
+    private List<Route> listDoors(People people) {
+        return Stream.of(
+                        new SessionRoutes(people, passwords, doorkeeper).list(),
+                        new PeopleRoutes(people, passwords, doorkeeper).list())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private List<Route> listGround(Ports ports, OrderDesk desk) {
         var walks = new WalkDesk(ports.leaves(), kit, desk, config);
+        var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
         return Stream.of(
                         new WalkRoutes(ports.leaves(), walks).list(),
                         new StretchRoutes(ports.leaves(), stretches).list(),
@@ -63,8 +78,11 @@ public final class Api {
     }
 
     public void addTo(JavalinConfig server) {
-        server.router.mount(doors -> routes.forEach(
-                route -> doors.addHttpHandler(route.method(), Route.ROOT + route.path(), route.handler())));
+        server.router.mount(doors ->
+                routes.forEach(route -> doors.addHttpHandler(route.method(), Route.ROOT + route.path(), request -> {
+                    doorkeeper.admit(request, route.admission());
+                    route.handler().handle(request);
+                })));
     }
 
     private void company(Context answer) {

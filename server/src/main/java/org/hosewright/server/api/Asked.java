@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.server.door.Visitor;
 import org.hosewright.server.guard.Body;
 import org.hosewright.server.guard.Refusal;
 
@@ -26,9 +27,11 @@ final class Asked {
             .build();
 
     private final ObjectNode object;
+    private final Visitor visitor;
 
-    private Asked(ObjectNode object) {
+    private Asked(ObjectNode object, Visitor visitor) {
         this.object = object;
+        this.visitor = visitor;
     }
 
     /** The object a request brought.
@@ -45,15 +48,16 @@ final class Asked {
      */
     static Asked of(Context request, Set<String> keys, int most) {
         try {
-            return of(JSON.readTree(Body.text(request, most)), "the request").only(keys);
+            return of(JSON.readTree(Body.text(request, most)), "the request", Visitor.of(request))
+                    .only(keys);
         } catch (JacksonException e) {
             throw new Refusal(400, "Not JSON", "The content is not one JSON object: " + e.getOriginalMessage());
         }
     }
 
-    private static Asked of(JsonNode node, String what) {
+    private static Asked of(JsonNode node, String what, Visitor visitor) {
         if (node instanceof ObjectNode found) {
-            return new Asked(found);
+            return new Asked(found, visitor);
         }
         throw new InvalidInput(what, node.toString(), "a JSON object", "");
     }
@@ -95,6 +99,14 @@ final class Asked {
         return node.longValue();
     }
 
+    boolean isYes(String key) {
+        JsonNode node = object.path(key);
+        if (!node.isBoolean()) {
+            throw new InvalidInput(key, node.isMissingNode() ? "" : node.toString(), "true or false", "");
+        }
+        return node.booleanValue();
+    }
+
     List<String> texts(String key) {
         List<String> texts = new ArrayList<>();
         for (JsonNode node : array(key)) {
@@ -109,13 +121,13 @@ final class Asked {
     }
 
     Asked object(String key) {
-        return of(object.path(key), key);
+        return of(object.path(key), key, visitor);
     }
 
     List<Asked> objects(String key) {
         List<Asked> objects = new ArrayList<>();
         for (JsonNode node : array(key)) {
-            objects.add(of(node, "an entry of " + key));
+            objects.add(of(node, "an entry of " + key, visitor));
         }
         return objects;
     }
@@ -128,9 +140,9 @@ final class Asked {
         return cells;
     }
 
-    /** Who asks, and why. */
+    /** Who asks, and why: under the name of the account, where people have accounts. */
     Act act() {
-        return new Act(
+        return visitor.act(
                 findText("who").map(String::strip).orElse(""), findText("why").orElse(""));
     }
 

@@ -11,6 +11,7 @@ import org.hosewright.ledger.bed.Lying;
 import org.hosewright.ledger.bed.RigBed;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.leaf.LeafKind;
 
 /** What lies on the rigs: looked at, and written down at the daily check. */
 final class BedRoutes {
@@ -25,7 +26,7 @@ final class BedRoutes {
     }
 
     List<Route> list() {
-        return List.of(Route.get("/beds", this::all), Route.post("/beds/{engine}", this::save));
+        return List.of(Route.get("/beds", this::all), Route.post("/beds/{engine}", LeafKind.BED.hat(), this::save));
     }
 
     private void all(Context answer) {

@@ -22,7 +22,10 @@ import org.hosewright.ledger.drill.DrillRow;
 import org.hosewright.ledger.drill.DrillSaving;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.server.door.Admission;
+import org.hosewright.server.door.Visitor;
 
 /** Test nights as they are kept: listed, started, changed, written out. */
 final class DrillRoutes {
@@ -37,9 +40,9 @@ final class DrillRoutes {
     List<Route> list() {
         return List.of(
                 Route.get("/drills", this::listAll),
-                Route.post("/drills", this::start),
+                Route.post("/drills", Hat.RECORDER, this::start),
                 Route.get("/drills/{drill}", answer -> Answer.json(answer, RecordJson.drill(of(answer)))),
-                Route.post("/drills/{drill}/changes", this::change),
+                Route.post("/drills/{drill}/changes", Admission.of(Hat.RECORDER, Hat.ANALYST), this::change),
                 Route.get("/drills/{drill}/readings.csv", this::writeOut));
     }
 
@@ -90,6 +93,7 @@ final class DrillRoutes {
     private void change(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "changes"));
         List<DrillChange> changes = AskedChanges.of(asked.objects("changes"));
+        Visitor.of(answer).require(DrillChange.hat(changes));
         DrillSaving saving = drills.change(of(answer).id(), changes, asked.act());
         if (saving instanceof DrillSaving.Saved saved) {
             Answer.json(answer, RecordJson.drill(saved.drill()));

@@ -9,6 +9,7 @@ import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.kit.KitText;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.kit.KitSaving;
 import org.hosewright.ledger.kit.Kits;
 
@@ -25,8 +26,8 @@ final class KitRoutes {
     List<Route> list() {
         return List.of(
                 Route.get("/kit", answer -> send(answer, current.get())),
-                Route.post("/kit", this::replace),
-                Route.post("/kit/edits", this::edit),
+                Route.post("/kit", Hat.ANALYST, this::replace),
+                Route.post("/kit/edits", Hat.ANALYST, this::edit),
                 Route.get("/kit/revisions/{version}", this::sendRevision),
                 Route.get("/kit.yaml", this::writeOut));
     }

@@ -20,7 +20,8 @@ final class LayerRoutes {
     }
 
     List<Route> list() {
-        return List.of(Route.get("/layers", this::listAll), Route.post("/layers/{layer}", this::keep));
+        return List.of(
+                Route.get("/layers", this::listAll), Route.post("/layers/{layer}", LeafKind.LAYER.hat(), this::keep));
     }
 
     private void listAll(Context answer) {

@@ -10,31 +10,35 @@ import java.util.Set;
 import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.files.order.RoundingWord;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.ledger.history.Hat;
 import org.hosewright.ledger.order.OrderBook;
 import org.hosewright.ledger.order.OrderRevision;
 import org.hosewright.ledger.order.OrderStep;
 import org.hosewright.ledger.order.Orders;
+import org.hosewright.server.door.Admission;
+import org.hosewright.server.door.Visitor;
 
 /** Ordered pressures: proposed, looked at, signed, fitted, acknowledged, reported on. */
 final class OrderRoutes {
-    /** How many people a signature takes. */
-    private static final int SIGNERS = 1;
+    private static final Admission STEPPING = Admission.of(Hat.APPROVER, Hat.APPARATUS_OFFICER, Hat.OPERATOR);
 
     private final Orders orders;
+    private final SigningRoutes signing;
     private final OrderDesk desk;
 
-    OrderRoutes(Orders orders, OrderDesk desk) {
+    OrderRoutes(Orders orders, SigningRoutes signing, OrderDesk desk) {
         this.orders = orders;
+        this.signing = signing;
         this.desk = desk;
     }
 
     List<Route> list() {
         return List.of(
                 Route.get("/orders", this::book),
-                Route.post("/orders", this::propose),
+                Route.post("/orders", Hat.ANALYST, this::propose),
                 Route.get("/orders/{number}", answer -> send(answer, number(answer))),
-                Route.post("/orders/{number}/steps", this::step),
-                Route.post("/sheet-codes", this::scanned));
+                Route.post("/orders/{number}/steps", STEPPING, this::step),
+                Route.ask("/sheet-codes", this::scanned));
     }
 
     private void book(Context answer) {
@@ -67,9 +71,10 @@ final class OrderRoutes {
         if (!engine.isEmpty()) {
             desk.look(number).set().linesOf(engine);
         }
-        var step = new Orders.Step(
-                number, kind(asked.text("kind")), engine, asked.findText("note").orElse(""));
-        orders.step(step, SIGNERS, asked.act());
+        OrderStep.Kind kind = kind(asked.text("kind"));
+        Visitor.of(answer).require(kind.hat());
+        var step = new Orders.Step(number, kind, engine, asked.findText("note").orElse(""));
+        orders.step(step, signing.rule().signers(), asked.act());
         send(answer, number);
     }
 

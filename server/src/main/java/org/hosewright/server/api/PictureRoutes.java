@@ -19,7 +19,9 @@ final class PictureRoutes {
     }
 
     List<Route> list() {
-        return List.of(Route.post("/pictures", this::keep), Route.get("/pictures/{picture}", this::show));
+        return List.of(
+                Route.post("/pictures", LeafKind.PICTURE.hat(), this::keep),
+                Route.get("/pictures/{picture}", this::show));
     }
 
     private void keep(Context answer) {

@@ -5,13 +5,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
+import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.ready.RigReady;
 
 /** Whether every line is ready, and what each one wants. */
 final class StationRoutes {
@@ -20,21 +19,18 @@ final class StationRoutes {
     private final CurrentKit kit;
     private final Drills drills;
     private final OrderDesk desk;
-    private final StretchWatch stretches;
+    private final Clock clock;
     private final Cache<Morning, ArrayNode> lines =
-            Caffeine.newBuilder().maximumSize(MORNINGS_KEPT).build();
-
-    private final Cache<Morning, Map<String, RigReady>> rigs =
             Caffeine.newBuilder().maximumSize(MORNINGS_KEPT).build();
 
     /** What the lines' readiness hangs on: the kit and the day. */
     private record Morning(long kitVersion, LocalDate day) {}
 
-    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, StretchWatch stretches) {
+    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, Clock clock) {
         this.kit = kit;
         this.drills = drills;
         this.desk = desk;
-        this.stretches = stretches;
+        this.clock = clock;
     }
 
     List<Route> list() {
@@ -44,21 +40,13 @@ final class StationRoutes {
     private void station(Context answer) {
         CurrentKit.Read read = kit.get();
         Kit now = read.document().kit();
-        LocalDate today = desk.today(now);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.of(now.zone()));
         ObjectNode json = Answer.object();
-        var morning = new Morning(read.version(), today);
-        json.set("lines", lines.get(morning, same -> lines(now, today)));
-        json.set("orders", new OrderReadiness(desk, rigs.get(morning, same -> rigs(now, today))).json(now));
-        json.set("stretches", stretches.json());
+        json.set("lines", lines.get(new Morning(read.version(), today), morning -> lines(now, today)));
+        json.set("orders", new OrderReadiness(desk).json(now));
         ArrayNode nights = json.putArray("nights");
         drills.listDrills().forEach(drill -> nights.add(RecordJson.summary(drill)));
         Answer.json(answer, json);
-    }
-
-    private static Map<String, RigReady> rigs(Kit kit, LocalDate today) {
-        Map<String, RigReady> rigs = new LinkedHashMap<>();
-        kit.engines().keySet().forEach(engine -> rigs.put(engine, RigReady.of(kit, engine, today)));
-        return rigs;
     }
 
     private static ArrayNode lines(Kit kit, LocalDate today) {

@@ -1,6 +1,8 @@
 package org.hosewright.server.api;
 
+import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.walk.StretchText;
@@ -15,19 +17,12 @@ import org.hosewright.ledger.stretch.StretchReport;
 final class StretchDesk {
     private final Leaves leaves;
     private final CurrentKit current;
-    private final OrderDesk orders;
-    private final StretchWatch watch;
+    private final Clock clock;
 
-    StretchDesk(Leaves leaves, CurrentKit current, OrderDesk orders) {
+    StretchDesk(Leaves leaves, CurrentKit current, Clock clock) {
         this.leaves = leaves;
         this.current = current;
-        this.orders = orders;
-        this.watch = new StretchWatch(leaves, current, orders);
-    }
-
-    /** Which stretches' sheets no longer say what is so. */
-    StretchWatch watch() {
-        return watch;
+        this.clock = clock;
     }
 
     Kit kit() {
@@ -35,7 +30,7 @@ final class StretchDesk {
     }
 
     LocalDate today() {
-        return orders.today(kit());
+        return LocalDate.ofInstant(clock.instant(), ZoneId.of(kit().zone()));
     }
 
     String text(KeptStretch stretch) {

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.hosewright.files.walk.StretchText;
 import org.hosewright.hydraulics.quantity.QuantityText;
@@ -26,13 +25,13 @@ final class StretchRoutes {
 
     List<Route> list() {
         return List.of(
-                Route.post("/stretches/estimate", this::estimate),
+                Route.ask("/stretches/estimate", this::estimate),
                 Route.get("/stretches/factor", this::factor),
                 Route.get("/stretches", this::listAll),
-                Route.post("/stretches", this::keep),
+                Route.post("/stretches", LeafKind.STRETCH.hat(), this::keep),
                 Route.get("/stretches/{stretch}", this::show),
-                Route.post("/stretches/{stretch}", this::change),
-                Route.post("/stretches/{stretch}/laid", this::laid));
+                Route.post("/stretches/{stretch}", LeafKind.STRETCH.hat(), this::change),
+                Route.post("/stretches/{stretch}/laid", LeafKind.STRETCH.hat(), this::laid));
     }
 
     private void estimate(Context answer) {
@@ -47,12 +46,7 @@ final class StretchRoutes {
     private void listAll(Context answer) {
         ObjectNode json = Answer.object();
         ArrayNode stretches = json.putArray("stretches");
-        Map<String, List<String>> why = desk.watch().reasons();
-        leaves.list(LeafKind.STRETCH).forEach(head -> {
-            ObjectNode one = LeafJson.head(head);
-            why.getOrDefault(head.id(), List.of()).forEach(one.putArray("stale")::add);
-            stretches.add(one);
-        });
+        leaves.list(LeafKind.STRETCH).forEach(head -> stretches.add(LeafJson.head(head)));
         Answer.json(answer, json);
     }
 
@@ -89,7 +83,6 @@ final class StretchRoutes {
         ObjectNode json = shown(StretchText.read(leaf.text()));
         json.set("kept", LeafJson.head(leaf.head()));
         json.set("stretch", Answer.parse(leaf.text()));
-        desk.watch().why(leaf.id()).forEach(json.putArray("stale")::add);
         Answer.json(answer, json);
     }
 

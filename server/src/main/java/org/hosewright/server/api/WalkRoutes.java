@@ -40,12 +40,12 @@ final class WalkRoutes {
 
     List<Route> list() {
         return List.of(
-                Route.post("/walks/look", this::look),
-                Route.post("/walks", this::keep),
+                Route.ask("/walks/look", this::look),
+                Route.post("/walks", LeafKind.WALK.hat(), this::keep),
                 Route.get("/walks", this::listAll),
                 Route.get("/walks/{walk}", this::show),
-                Route.post("/walks/{walk}/measured", this::measure),
-                Route.post("/walks/{walk}/pictures", this::picture),
+                Route.post("/walks/{walk}/measured", LeafKind.WALK.hat(), this::measure),
+                Route.post("/walks/{walk}/pictures", LeafKind.WALK.hat(), this::picture),
                 Route.get("/walks/{walk}/result.json", this::result),
                 Route.get("/walks/{walk}/way.gpx", answer -> write(answer, TrackFile.Form.GPX, "gpx")),
                 Route.get("/walks/{walk}/way.geojson", answer -> write(answer, TrackFile.Form.GEOJSON, "geojson")));

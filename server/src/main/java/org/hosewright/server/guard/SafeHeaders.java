@@ -4,13 +4,18 @@ import io.javalin.http.Context;
 
 /** The headers on every answer: what a browser may do with it. */
 public final class SafeHeaders {
+    private static final String A_YEAR = "max-age=31536000";
+
     private final String policy;
+    private final boolean secure;
 
     /** Makes the headers.
      *
      * @param importMapSource the source expression that allows the pages' import map
+     * @param secure true where the browser reaches the server by TLS, and shall never do otherwise
      */
-    public SafeHeaders(String importMapSource) {
+    public SafeHeaders(String importMapSource, boolean secure) {
+        this.secure = secure;
         policy = String.join(
                 "; ",
                 "default-src 'none'",
@@ -34,5 +39,8 @@ public final class SafeHeaders {
         answer.header("Cross-Origin-Resource-Policy", "same-origin");
         answer.header("Permissions-Policy", "camera=(), geolocation=(self), microphone=()");
         answer.header("Cache-Control", "no-store");
+        if (secure) {
+            answer.header("Strict-Transport-Security", A_YEAR);
+        }
     }
 }

@@ -12,16 +12,20 @@ public final class SameOrigin {
     /** A media type that no page of another site can send without asking first. */
     private static final String TYPE = "application/json";
 
-    private SameOrigin() {}
+    private final Caller caller;
 
-    public static void check(Context request) {
+    public SameOrigin(Caller caller) {
+        this.caller = caller;
+    }
+
+    public void check(Context request) {
         if (READING.contains(request.req().getMethod())) {
             return;
         }
         String site = request.header("Sec-Fetch-Site");
         String origin = request.header("Origin");
         boolean foreignSite = site != null && !FROM_HERE.contains(site);
-        boolean foreignOrigin = origin != null && !origin.equals("http://" + request.header("Host"));
+        boolean foreignOrigin = origin != null && !origin.equals(caller.origin(request));
         if (foreignSite || foreignOrigin) {
             throw new Refusal(403, "Asked for by another site", "Changes are made only from Hosewright's own pages.");
         }

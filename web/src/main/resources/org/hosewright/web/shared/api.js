@@ -1,5 +1,7 @@
 /** Talks to the server on this machine; every failure becomes a {@link Trouble} whose message a person can read. */
 
+import { look, session, signIn, signedIn } from './session.js';
+
 const ROOT = '/api/v1';
 const WHO = 'hosewright.who';
 
@@ -22,14 +24,30 @@ export class Trouble extends Error {
   }
 }
 
-/** The person who writes, as the company knows them. */
+/** The person who writes: the one signed in, else as typed on this machine. */
 export function who() {
-  return localStorage.getItem(WHO) ?? '';
+  return signedIn() || (localStorage.getItem(WHO) ?? '');
 }
 
 /** @param {string} name */
 export function setWho(name) {
   localStorage.setItem(WHO, name.trim());
+}
+
+/** Who is signed in is known before anything else is asked for. */
+const known = look().catch(() => undefined);
+
+/**
+ * @param {string} path
+ * @param {RequestInit} [init]
+ */
+async function reach(path, init) {
+  await known;
+  try {
+    return await fetch(ROOT + path, { cache: 'no-store', ...init });
+  } catch {
+    throw new Trouble('The program does not answer.', 0, {});
+  }
 }
 
 /**
@@ -38,11 +56,10 @@ export function setWho(name) {
  * @returns {Promise<Response>}
  */
 async function ask(path, init) {
-  let response;
-  try {
-    response = await fetch(ROOT + path, { cache: 'no-store', ...init });
-  } catch {
-    throw new Trouble('The program on this machine does not answer.', 0, {});
+  let response = await reach(path, init);
+  while (response.status === 401 || (response.status === 403 && session().given)) {
+    await signIn();
+    response = await reach(path, init);
   }
   if (!response.ok) {
     const problem = await response.json().catch(() => ({}));
