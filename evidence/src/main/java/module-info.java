@@ -7,5 +7,6 @@ module org.hosewright.evidence {
     exports org.hosewright.evidence.instrument;
     exports org.hosewright.evidence.night;
     exports org.hosewright.evidence.plan;
+    exports org.hosewright.evidence.pool;
     exports org.hosewright.evidence.trial;
 }

@@ -10,6 +10,7 @@ module org.hosewright.files {
     requires org.snakeyaml.engine;
 
     exports org.hosewright.files.bed;
+    exports org.hosewright.files.exchange;
     exports org.hosewright.files.json;
     exports org.hosewright.files.kit;
     exports org.hosewright.files.lay;
@@ -20,5 +21,6 @@ module org.hosewright.files {
     exports org.hosewright.files.relays;
     exports org.hosewright.files.result;
     exports org.hosewright.files.track;
+    exports org.hosewright.files.trial;
     exports org.hosewright.files.walk;
 }

@@ -12,6 +12,7 @@ module org.hosewright.hydraulics {
     exports org.hosewright.hydraulics.method;
     exports org.hosewright.hydraulics.network;
     exports org.hosewright.hydraulics.network.law;
+    exports org.hosewright.hydraulics.network.sparse;
     exports org.hosewright.hydraulics.order;
     exports org.hosewright.hydraulics.profile;
     exports org.hosewright.hydraulics.quantity;

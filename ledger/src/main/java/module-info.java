@@ -9,6 +9,7 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.canonical;
     exports org.hosewright.ledger.card;
     exports org.hosewright.ledger.drill;
+    exports org.hosewright.ledger.exchange;
     exports org.hosewright.ledger.history;
     exports org.hosewright.ledger.kit;
     exports org.hosewright.ledger.lay;
@@ -22,5 +23,6 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.ready;
     exports org.hosewright.ledger.storage;
     exports org.hosewright.ledger.stretch;
+    exports org.hosewright.ledger.trial;
     exports org.hosewright.ledger.walk;
 }

@@ -1,4 +1,5 @@
 /** HTTP routes and sessions over the ledger; serves the pages. */
+@SuppressWarnings("module") // The command line is built after this room.
 module org.hosewright.server {
     requires static org.jspecify;
     requires transitive org.hosewright.ledger;
@@ -18,6 +19,8 @@ module org.hosewright.server {
     requires org.slf4j;
 
     exports org.hosewright.server;
+    exports org.hosewright.server.api to
+            org.hosewright.cli;
     exports org.hosewright.server.password;
     exports org.hosewright.server.setup;
 }

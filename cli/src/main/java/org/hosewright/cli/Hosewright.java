@@ -9,6 +9,7 @@ import org.hosewright.cli.command.Blind;
 import org.hosewright.cli.command.Cards;
 import org.hosewright.cli.command.CheckStore;
 import org.hosewright.cli.command.Drill;
+import org.hosewright.cli.command.Exchange;
 import org.hosewright.cli.command.Exit;
 import org.hosewright.cli.command.Lay;
 import org.hosewright.cli.command.Plan;
@@ -39,6 +40,7 @@ import picocli.CommandLine.Spec;
             Walk.class,
             Blind.class,
             Trial.class,
+            Exchange.class,
             AuditChain.class,
             CheckStore.class,
             Backup.class,

@@ -7,15 +7,20 @@ import org.hosewright.documents.ground.StretchPaper;
 import org.hosewright.documents.ground.WalkPaper;
 import org.hosewright.documents.matter.StretchMatter;
 import org.hosewright.documents.matter.WalkMatter;
+import org.hosewright.documents.night.NightPaper;
 import org.hosewright.documents.order.ChangePaper;
 import org.hosewright.documents.order.OrderPaper;
 import org.hosewright.documents.order.ReadersPaper;
 import org.hosewright.documents.press.Press;
 import org.hosewright.documents.report.ReportPaper;
 import org.hosewright.documents.stamp.Stamp;
+import org.hosewright.documents.trial.TrialPaper;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.order.OrderInFull;
+import org.hosewright.ledger.plan.PlanReport;
+import org.hosewright.ledger.trial.KeptTrial;
 
 /** The papers of a company as PDF: tagged (PDF/UA-1), fit to keep (PDF/A-3a), typefaces inside, stamped on every page.
  *
@@ -27,6 +32,11 @@ public final class Papers {
     /** What a test night showed, how well it is known, and what it rests on. */
     public static byte[] drillReport(DrillReport report, Stamp stamp) {
         return Press.print(ReportPaper.sheet(report, stamp));
+    }
+
+    /** The sheets of a planned test night: the recorder's blanks, and what everybody is told beforehand. */
+    public static byte[] night(PlanReport plan, Stamp stamp) {
+        return Press.print(NightPaper.sheet(plan, stamp));
     }
 
     /** The card of each engine's panel. */
@@ -52,6 +62,11 @@ public final class Papers {
     /** What each length reaches along a walk. */
     public static byte[] walk(WalkMatter matter, Stamp stamp) {
         return Press.print(WalkPaper.sheet(matter, stamp));
+    }
+
+    /** The sheet that those who read a blind trial write on; the key is not on it. */
+    public static byte[] trial(KeptTrial trial, String company, UnitSystem units, Stamp stamp) {
+        return Press.print(TrialPaper.blank(trial, company, units, stamp));
     }
 
     /** The order itself: its numbers, what changes, the table of revisions, the list to sign on reading. */

@@ -86,6 +86,20 @@ class PapersTest {
                         "The working");
     }
 
+    /** The recorder's sheet comes first; what harms people is said before what the plan rests on. */
+    @Test
+    void blankSheetInReadingOrderAgree() {
+        assertThat(PAPERS.get("night").look(ReadingOrder::of))
+                .containsSubsequence(
+                        "What should we flow next?",
+                        "The readings, in this order",
+                        "Gauges open to air",
+                        "Keep in mind",
+                        "Go or no go",
+                        "Who does what",
+                        "What it should tell");
+    }
+
     @Test
     void sameNumbersSameBytesHold() {
         Samples.papers()

@@ -12,14 +12,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
+import org.hosewright.evidence.plan.Budget;
+import org.hosewright.evidence.plan.Optimality;
+import org.hosewright.evidence.plan.Pace;
+import org.hosewright.evidence.plan.Question;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.order.OrderText;
 import org.hosewright.files.readings.ReadingParser;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.ledger.card.CardAnalysis;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillAnalysis;
@@ -31,6 +37,9 @@ import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderRevision;
 import org.hosewright.ledger.order.OrderSet;
 import org.hosewright.ledger.order.Staleness;
+import org.hosewright.ledger.plan.PlanAnalysis;
+import org.hosewright.ledger.plan.PlanAsked;
+import org.hosewright.ledger.plan.PlanReport;
 
 /** The invented companies' kits and nights, and the papers they make. */
 final class Samples {
@@ -65,6 +74,22 @@ final class Samples {
         return night("drill-night.kit.yaml", Map.of());
     }
 
+    /** A night planned for the invented company's crosslay. */
+    static PlanReport plannedNight() {
+        return PlanAnalysis.of(
+                kit(example("brindle-falls.kit.yaml")),
+                new PlanAsked(
+                        "crosslay-1-200",
+                        Set.of(Question.HOSE, Question.PIPING),
+                        LocalDate.of(2026, 6, 12),
+                        Optional.of(Length.ofFeet(600)),
+                        Length.ofFeet(8),
+                        Optional.empty(),
+                        Optional.empty(),
+                        new Budget(Budget.EVENING, Optional.empty(), Pace.USUAL),
+                        Optimality.I));
+    }
+
     static DrillReport night(String kitName, Map<String, Ruling> rulings) {
         return night(kitName, rulings, List.of());
     }
@@ -83,6 +108,7 @@ final class Samples {
     static Map<String, Pdf> papers() {
         Map<String, Pdf> papers = new LinkedHashMap<>();
         papers.put("report", new Pdf(Papers.drillReport(drillNight(), Stamp.UNSIGNED)));
+        papers.put("night", new Pdf(Papers.night(plannedNight(), Stamp.UNSIGNED)));
         papers.put("card", new Pdf(Papers.pumpCard(brindleFalls(), Stamp.UNSIGNED)));
         papers.put("card-si", new Pdf(Papers.pumpCard(aldwickVale(), Stamp.DEMO)));
         papers.put("tags", new Pdf(Papers.tags(brindleFalls(), Stamp.DEMO)));

@@ -68,12 +68,14 @@ public final class BrindleFalls {
                 Known.of(HoseLoss.ofUs(9.25), HoseLoss.ofUs(0.2)),
                 Optional.of(Pressure.ofPsi(300)));
         Basis basis = new Basis(Basis.Kind.TEST, "drill-night");
-        return new HoseRecord(hose, basis, Optional.of(LocalDate.of(2026, 4, 11)), OptionalInt.of(2019));
+        return new HoseRecord(
+                hose, basis, Optional.of(LocalDate.of(2026, 4, 11)), OptionalInt.of(2019), Optional.empty());
     }
 
     private static NozzleRecord nozzle() {
         return new NozzleRecord(
                 Nozzle.of("seven-eighths", new SmoothBore(Length.ofInches(0.875), Pressure.ofPsi(50))),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -94,6 +94,22 @@ final class PlanRoutesTest {
     }
 
     @Test
+    void aSignedPlanSaysWhoAnswersForItHolds() throws IOException {
+        String id = keep();
+        assertThat(post("/plans/" + id + "/signed", "{\"who\": \"Chief\", \"basedOn\": 1}")
+                        .statusCode())
+                .isEqualTo(200);
+        JsonNode plan = read("/plans/" + id);
+        assertThat(plan.path("signed").asText()).isEqualTo("Signed by Chief on 1 June 2026.");
+        assertThat(plan.path("kept").path("version").asInt()).isEqualTo(2);
+        assertThat(running.get("/api/v1/plans/" + id + "/sheet.pdf").body()).startsWith("%PDF");
+        changeTheKit();
+        assertThat(post("/plans/" + id + "/signed", "{\"who\": \"Chief\", \"basedOn\": 2}")
+                        .statusCode())
+                .isEqualTo(409);
+    }
+
+    @Test
     void aPlanTakenOutIsOnTheListNoMoreHolds() throws IOException {
         String id = keep();
         assertThat(post("/plans/" + id + "/taken-out", "{\"who\": \"A\", \"basedOn\": 1}")

@@ -2,6 +2,7 @@ package org.hosewright.server;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
@@ -11,9 +12,16 @@ public final class RunAlone {
     private RunAlone() {}
 
     public static void main(String[] arguments) {
-        var store = Store.open(Path.of(arguments[0]));
+        Path folder = Path.of(arguments[0]);
+        var store = Store.open(folder);
         var ports = new Ports(
-                store.kits(), store.drills(), store.orders(), store.leaves(), store.people(), store.history());
+                store.kits(),
+                store.drills(),
+                store.orders(),
+                store.leaves(),
+                store.people(),
+                store.history(),
+                new KeyFile(folder));
         var config = new ServerConfig(Integer.parseInt(arguments[1]), Clock.systemUTC(), true);
         Demo.fill(ports, store.where());
         System.out.println(HosewrightServer.start(config, ports).address());

@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
@@ -21,11 +22,13 @@ final class Running implements AutoCloseable {
     /** The summer after the invented company's night: its hose tests are in date. */
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC);
 
+    private final Path folder;
     private final Store store;
     private final HosewrightServer server;
     private final HttpClient client = HttpClient.newHttpClient();
 
-    private Running(Store store, HosewrightServer server) {
+    private Running(Path folder, Store store, HosewrightServer server) {
+        this.folder = folder;
         this.store = store;
         this.server = server;
     }
@@ -33,17 +36,25 @@ final class Running implements AutoCloseable {
     static Running empty(Path folder) {
         Store store = Store.open(folder, CLOCK);
         Optional<Path> terrain = Optional.of(folder.resolve("terrain"));
-        return new Running(store, HosewrightServer.start(new ServerConfig(0, CLOCK, true, terrain), ports(store)));
+        return new Running(
+                folder, store, HosewrightServer.start(new ServerConfig(0, CLOCK, true, terrain), ports(store, folder)));
     }
 
     static Running demo(Path folder) {
         Running running = empty(folder);
-        Demo.fill(ports(running.store), running.store.where());
+        Demo.fill(running.ports(), running.store.where());
         return running;
     }
 
-    private static Ports ports(Store store) {
-        return new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.people(), store.history());
+    private static Ports ports(Store store, Path folder) {
+        return new Ports(
+                store.kits(),
+                store.drills(),
+                store.orders(),
+                store.leaves(),
+                store.people(),
+                store.history(),
+                new KeyFile(folder));
     }
 
     URI address() {
@@ -51,7 +62,7 @@ final class Running implements AutoCloseable {
     }
 
     Ports ports() {
-        return ports(store);
+        return ports(store, folder);
     }
 
     HttpResponse<String> get(String path) {

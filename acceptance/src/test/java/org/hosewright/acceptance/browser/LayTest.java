@@ -53,7 +53,11 @@ final class LayTest {
         line.locator("input").first().press("Tab");
         line.getByLabel("Ends in").first().selectOption("wye");
         for (String key : new String[] {"a", "b"}) {
-            leg(page, "rear-3/" + key).getByLabel("It goes").selectOption("up");
+            Locator hose = leg(page, "rear-3/" + key);
+            hose.getByLabel("It goes").selectOption("up");
+            assertThat(page.locator(".lay-answer .wrong")).containsText("A hose goes up: say how far");
+            hose.getByLabel("by").fill("20");
+            hose.getByLabel("by").press("Tab");
         }
     }
 

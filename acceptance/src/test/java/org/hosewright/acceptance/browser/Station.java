@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.setup.Ports;
@@ -44,7 +45,14 @@ final class Station implements AutoCloseable {
     }
 
     Ports ports() {
-        return new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.people(), store.history());
+        return new Ports(
+                store.kits(),
+                store.drills(),
+                store.orders(),
+                store.leaves(),
+                store.people(),
+                store.history(),
+                new KeyFile(folder));
     }
 
     /** The id of the first night. */

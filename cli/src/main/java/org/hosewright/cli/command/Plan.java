@@ -1,5 +1,7 @@
 package org.hosewright.cli.command;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
@@ -8,10 +10,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.hosewright.cli.text.PlanText;
+import org.hosewright.documents.Papers;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.evidence.plan.Budget;
 import org.hosewright.evidence.plan.Optimality;
 import org.hosewright.evidence.plan.Pace;
 import org.hosewright.evidence.plan.Question;
+import org.hosewright.files.plain.NewFile;
+import org.hosewright.files.plan.BlankReadings;
+import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
@@ -78,13 +85,29 @@ public final class Plan implements Callable<Integer> {
     @Option(names = "--d-optimal", description = "Judge a list by all unknowns together, not by what is decided.")
     private boolean together;
 
+    @Option(names = "--pdf", paramLabel = "FILE.pdf", description = "Write the sheets to take along.")
+    private @Nullable Path pdf;
+
+    @Option(names = "--readings", paramLabel = "FILE.csv", description = "Write the readings as a table to fill in.")
+    private @Nullable Path readings;
+
+    @Option(names = "--force", description = "Replace files that are there already.")
+    private boolean force;
+
     @Mixin
     private Printing printing;
 
     @Override
     public Integer call() {
+        Optional<Path> sheets = Optional.ofNullable(pdf);
+        Optional<Path> table = Optional.ofNullable(readings);
+        sheets.ifPresent(file -> NewFile.check(file, force));
+        table.ifPresent(file -> NewFile.check(file, force));
         Kit company = kit.read().kit();
         var report = PlanAnalysis.of(company, question(company));
+        sheets.ifPresent(file -> NewFile.write(file, Papers.night(report, Stamp.UNSIGNED), force));
+        table.ifPresent(file -> NewFile.write(
+                file, ReadingsFile.write(BlankReadings.of(report)).getBytes(StandardCharsets.UTF_8), force));
         printing.print(() -> ResultJson.plan(report), () -> PlanText.of(report));
         return Exit.DONE.status();
     }

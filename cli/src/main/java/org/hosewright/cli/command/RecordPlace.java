@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import org.hosewright.cli.record.DataFolder;
+import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.server.setup.Ports;
 import org.hosewright.store.Store;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -73,6 +75,18 @@ final class RecordPlace {
      */
     Path folder(boolean demo) {
         return new DataFolder(System.getenv()).of(Optional.ofNullable(data), demo);
+    }
+
+    /** The record of a store, with the key that lies in a folder. */
+    static Ports ports(Store store, Path folder) {
+        return new Ports(
+                store.kits(),
+                store.drills(),
+                store.orders(),
+                store.leaves(),
+                store.people(),
+                store.history(),
+                new KeyFile(folder));
     }
 
     /** The folder, where a record lies in it.

@@ -11,7 +11,6 @@ import org.hosewright.server.Demo;
 import org.hosewright.server.HosewrightServer;
 import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
-import org.hosewright.store.Store;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,7 +55,7 @@ public final class Serve implements Callable<Integer> {
         var stop = new Stop();
         Clock clock = Clock.systemUTC();
         try (var store = place.open(demo, clock)) {
-            var ports = ports(store);
+            var ports = RecordPlace.ports(store, place.folder(demo));
             if (demo) {
                 Demo.fill(ports, store.where());
             }
@@ -69,10 +68,6 @@ public final class Serve implements Callable<Integer> {
             stop.done();
         }
         return Exit.DONE.status();
-    }
-
-    private static Ports ports(Store store) {
-        return new Ports(store.kits(), store.drills(), store.orders(), store.leaves(), store.people(), store.history());
     }
 
     private ServerConfig config(Clock clock, boolean invented) {

@@ -10,12 +10,14 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.working.Step;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.lay.LayWhatIf;
 
 /** A lay solved, in plain text; broken limits and the second line stand before the numbers. */
 public final class LayText {
     private LayText() {}
 
-    public static List<String> of(LayReport lay) {
+    /** The lay, and what may happen to it. */
+    public static List<String> of(LayReport lay, List<LayWhatIf> whatIf) {
         var shown = QuantityShown.of(lay.kit().units());
         var report = new Report();
         report.title(lay.kit().company() + ", " + lay.laid().engine());
@@ -30,6 +32,7 @@ public final class LayText {
         report.table("By the trade's methods", methods(lay, shown));
         report.list("Keep in mind", lay.cautions());
         report.list("Assumed", lay.assumed());
+        whatIf.forEach(one -> WhatIfText.say(report, one, shown));
         return report.lines();
     }
 
@@ -79,7 +82,7 @@ public final class LayText {
         return table;
     }
 
-    private static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
+    static List<String> listBroken(List<Limit> limits, QuantityShown shown) {
         return limits.stream()
                 .filter(Limit::broken)
                 .map(limit -> limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit())

@@ -32,6 +32,28 @@ public record Stamp(String across, String words, String meaning, Optional<SheetC
         return new Stamp(across, words, meaning, Optional.of(sheetCode));
     }
 
+    /** The same for the invented company: never for use, whatever else it says. */
+    public Stamp inDemo() {
+        int end = across.indexOf(" - ");
+        if (end < 0 || across.equals(UNSIGNED.across)) {
+            return new Stamp(DEMO.across, DEMO.words, DEMO.meaning, code);
+        }
+        String both = "DEMO, " + across.substring(0, end) + " - NOT FOR USE";
+        return new Stamp(both, both, DEMO.meaning + " " + meaning, code);
+    }
+
+    /** A stretch's sheet that rests on what is not as it was.
+     *
+     * @param why what changed, as sentences
+     */
+    public static Stamp staleStretch(String why) {
+        return new Stamp(
+                "STALE - LOOK INTO IT",
+                "STALE",
+                "Kept when things were otherwise: look at the stretch again and keep it anew before you go by it. "
+                        + why);
+    }
+
     /** An order in force.
      *
      * @param number its number
@@ -44,6 +66,19 @@ public record Stamp(String across, String words, String meaning, Optional<SheetC
                 "ORDER " + number + ", SIGNED",
                 "Signed by " + who + " on " + day + ". In force as known when printed; the gauges and the nozzle crew's"
                         + " word overrule it.");
+    }
+
+    /** The sheets of a test night that its lead signed.
+     *
+     * @param who who signed them
+     * @param day when, as people read it
+     */
+    public static Stamp ofNight(String who, String day) {
+        return new Stamp(
+                "",
+                "TEST NIGHT, NOT AN ORDER",
+                "Signed for the test night by " + who + " on " + day + ". These pressures are for this night alone; the"
+                        + " gauges and anybody's word overrule them.");
     }
 
     /** An order in force whose numbers rest on something that is not as it was.

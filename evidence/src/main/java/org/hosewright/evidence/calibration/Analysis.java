@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.hosewright.evidence.fault.Hearing;
+import org.hosewright.evidence.fault.Sense;
 import org.hosewright.evidence.joint.Fit;
 import org.hosewright.evidence.joint.Joint;
 import org.hosewright.evidence.joint.Posterior;

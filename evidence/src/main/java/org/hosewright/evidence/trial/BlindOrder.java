@@ -35,7 +35,7 @@ public record BlindOrder(Map<String, String> key, List<String> order) {
      */
     public static BlindOrder of(List<String> kinds, int rounds, long seed) {
         Numbers.requireWithin("kinds to compare", kinds.size(), 2, LETTERS.length(), "");
-        Numbers.requireWithin("re-lays of each kind", rounds, 2, MOST_ROUNDS, "");
+        requireRounds(rounds, 2);
         if (kinds.stream().distinct().count() < kinds.size()) {
             throw new InvalidInput("kinds to compare", String.join(", ", kinds), "names that all differ", "");
         }
@@ -45,10 +45,29 @@ public record BlindOrder(Map<String, String> key, List<String> order) {
         for (int i = 0; i < drawn.size(); i++) {
             key.put(LETTERS.substring(i, i + 1), drawn.get(i));
         }
+        return new BlindOrder(key, rounds(List.copyOf(key.keySet()), rounds, dice));
+    }
+
+    /** Further rounds of a trial that goes on under the same labels.
+     *
+     * @param labels of all kinds
+     * @param rounds how often each is laid once more
+     * @param seed what the lot is drawn from
+     */
+    public static List<String> more(List<String> labels, int rounds, long seed) {
+        requireRounds(rounds, 1);
+        return List.copyOf(rounds(labels, rounds, new Dice(seed)));
+    }
+
+    private static void requireRounds(int rounds, int least) {
+        Numbers.requireWithin("re-lays of each kind", rounds, least, MOST_ROUNDS, "");
+    }
+
+    private static List<String> rounds(List<String> labels, int rounds, Dice dice) {
         List<String> order = new ArrayList<>();
         for (int round = 0; round < rounds; round++) {
-            order.addAll(dice.shuffled(List.copyOf(key.keySet())));
+            order.addAll(dice.shuffled(labels));
         }
-        return new BlindOrder(key, order);
+        return order;
     }
 }

@@ -17,7 +17,12 @@ record Family(int pairs) {
     }
 
     static Family of(int kinds) {
-        return new Family(kinds * (kinds - 1) / 2);
+        return of(kinds, 1);
+    }
+
+    /** All pairs of a trial whose verdict is looked at so often: each look at a pair is one more that is judged. */
+    static Family of(int kinds, int looks) {
+        return new Family(kinds * (kinds - 1) / 2 * looks);
     }
 
     /** The level of one pair. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.hosewright.hydraulics.error.InvalidInput;
 
 /** A JSON object, read strictly: a key twice, an unknown key or another kind of value is refused, its place named. */
@@ -78,6 +79,37 @@ public final class JsonObject {
             throw new InvalidInput(key, node.toString(), "a text in quotes", where);
         }
         return Optional.of(node.textValue());
+    }
+
+    /** A quantity as text; a bare number is refused, never guessed.
+     *
+     * @param read reads it from the text
+     */
+    public <Q> Q quantity(String key, Function<String, Q> read) {
+        JsonNode node = object.path(key);
+        if (node.isNumber()) {
+            throw new InvalidInput(key, node.toString(), "a number with its unit, in quotes, as in '150 psi'", where);
+        }
+        String text = text(key);
+        try {
+            return read.apply(text);
+        } catch (InvalidInput refused) {
+            throw refused.at(where + ", " + key);
+        }
+    }
+
+    /** As {@link #quantity}; empty where it does not stand there. */
+    public <Q> Optional<Q> findQuantity(String key, Function<String, Q> read) {
+        return has(key) ? Optional.of(quantity(key, read)) : Optional.empty();
+    }
+
+    /** True or false. */
+    public boolean flag(String key) {
+        JsonNode node = object.path(key);
+        if (!node.isBoolean()) {
+            throw new InvalidInput(key, node.isMissingNode() ? "" : node.toString(), "true or false", where);
+        }
+        return node.booleanValue();
     }
 
     public boolean has(String key) {

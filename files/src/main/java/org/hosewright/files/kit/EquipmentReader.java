@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import org.hosewright.files.term.CouplingText;
 import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
@@ -27,7 +28,16 @@ final class EquipmentReader {
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2100;
     private static final String[] HOSE_KEYS = {
-        "diameter", "section", "loss", "hazen-williams", "roughness", "basis", "service-test", "tested", "made"
+        "diameter",
+        "section",
+        "loss",
+        "hazen-williams",
+        "roughness",
+        "basis",
+        "service-test",
+        "tested",
+        "made",
+        "coupling"
     };
     private static final String PER = "leg (loss at that leg's flow) or total (at the sum)";
 
@@ -77,7 +87,8 @@ final class EquipmentReader {
                 map.find("tested").map(Quantities::day),
                 made.isPresent()
                         ? OptionalInt.of(Quantities.whole(made.get(), "year", FIRST_YEAR, LAST_YEAR))
-                        : OptionalInt.empty());
+                        : OptionalInt.empty(),
+                map.find("coupling").map(CouplingText::read));
     }
 
     private static Appliance appliance(String id, YamlMap map, List<String> assumed) {

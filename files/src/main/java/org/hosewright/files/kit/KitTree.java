@@ -94,6 +94,7 @@ final class KitTree {
         put(map, "service-test", hose.serviceTest().map(written::pressure));
         put(map, "tested", record.tested().map(Object::toString));
         record.made().ifPresent(year -> map.put("made", year));
+        put(map, "coupling", record.coupling().map(written::coupling));
         return map;
     }
 

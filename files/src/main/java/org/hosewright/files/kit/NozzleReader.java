@@ -2,6 +2,7 @@ package org.hosewright.files.kit;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hosewright.files.term.CouplingText;
 import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
@@ -47,11 +48,14 @@ final class NozzleReader {
                 settings,
                 map.find("most").map(Quantities::pressure),
                 map.find("flow").map(NozzleReader::factor));
-        return new NozzleRecord(nozzle, map.find("gauged").map(Quantities::day));
+        return new NozzleRecord(
+                nozzle,
+                map.find("gauged").map(Quantities::day),
+                map.find("coupling").map(CouplingText::read));
     }
 
     private static Map<String, Tip> settings(YamlMap map) {
-        map.only("kind", "settings", "most", "flow", "gauged");
+        map.only("kind", "settings", "most", "flow", "gauged", "coupling");
         YamlValue settings = map.get("settings", "a tip for each setting, by name");
         Map<String, Tip> tips = settings.map().byId("a setting", (name, value) -> {
             if (name.equals(SHUT)) {
@@ -107,10 +111,11 @@ final class NozzleReader {
             map.only(own);
             return;
         }
-        String[] all = java.util.Arrays.copyOf(own, own.length + 3);
+        String[] all = java.util.Arrays.copyOf(own, own.length + 4);
         all[own.length] = "most";
         all[own.length + 1] = "flow";
         all[own.length + 2] = "gauged";
+        all[own.length + 3] = "coupling";
         map.only(all);
     }
 

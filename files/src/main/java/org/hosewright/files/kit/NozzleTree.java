@@ -26,6 +26,7 @@ record NozzleTree(Written written) {
         KitTree.put(map, "most", nozzle.most().map(written::pressure));
         KitTree.put(map, "flow", nozzle.flow().map(written::known));
         KitTree.put(map, "gauged", record.gauged().map(Object::toString));
+        KitTree.put(map, "coupling", record.coupling().map(written::coupling));
         return map;
     }
 

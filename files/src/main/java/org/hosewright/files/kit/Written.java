@@ -15,6 +15,7 @@ import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.hydraulics.quantity.Unit;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.quantity.Volume;
+import org.hosewright.ledger.kit.Coupling;
 import org.hosewright.ledger.kit.HoseRecord;
 
 /** How quantities stand in a kit file of one unit system.
@@ -59,6 +60,10 @@ record Written(UnitSystem units, boolean rounded) {
     String accuracy(Accuracy accuracy) {
         String share = shown().file(new Ratio(accuracy.share()), Unit.PERCENT);
         return share + (accuracy.of() == Accuracy.Of.RANGE ? " of range" : " of reading");
+    }
+
+    String coupling(Coupling coupling) {
+        return size(coupling.size()) + " " + coupling.kind();
     }
 
     String tap(Tap tap) {

@@ -28,7 +28,8 @@ import org.hosewright.ledger.plan.PlanAsked;
 /** A kept plan as text: canonical JSON (RFC 8785), each quantity with its unit, the rise as up or down. */
 public final class PlanText {
     private static final int FORMAT = 1;
-    private static final Set<String> KEYS = Set.of("format", "name", "kit", "asked");
+    private static final Set<String> KEYS = Set.of("format", "name", "kit", "asked", "signed");
+    private static final Set<String> SIGNED = Set.of("who", "on");
     private static final Set<String> ASKED = Set.of(
             "package",
             "questions",
@@ -54,6 +55,9 @@ public final class PlanText {
         tree.put("name", plan.name());
         tree.put("kit", plan.kitVersion());
         tree.put("asked", tree(plan.asked(), units));
+        plan.signed()
+                .ifPresent(signed -> tree.put(
+                        "signed", Map.of("who", signed.who(), "on", signed.on().toString())));
         return CanonicalJson.text(tree);
     }
 
@@ -63,7 +67,14 @@ public final class PlanText {
      */
     public static KeptPlan read(String text) {
         JsonObject json = JsonObject.of(text, "plan").only(KEYS).edition(FORMAT);
-        return new KeptPlan(json.text("name"), json.number("kit"), asked(json.object("asked")));
+        return new KeptPlan(json.text("name"), json.number("kit"), asked(json.object("asked")), signed(json));
+    }
+
+    private static Optional<KeptPlan.Signed> signed(JsonObject json) {
+        return json.has("signed")
+                ? Optional.of(json.object("signed").only(SIGNED))
+                        .map(signed -> new KeptPlan.Signed(signed.text("who"), date(signed, "on")))
+                : Optional.empty();
     }
 
     /** What is asked of a night.
@@ -82,7 +93,7 @@ public final class PlanText {
         return new PlanAsked(
                 json.text("package"),
                 questions,
-                date(json),
+                date(json, "date"),
                 json.findText("hose").map(QuantityText::length),
                 rise(json),
                 json.findText("supply").map(QuantityText::flow),
@@ -91,9 +102,9 @@ public final class PlanText {
                 optimality(json.findText("optimality").orElse(Optimality.I.word())));
     }
 
-    private static LocalDate date(JsonObject json) {
+    private static LocalDate date(JsonObject json, String key) {
         try {
-            return LocalDate.parse(json.text("date"));
+            return LocalDate.parse(json.text(key));
         } catch (DateTimeParseException wrong) {
             throw new InvalidInput(
                     "date of the night", wrong.getParsedString(), "a day such as 2026-05-12", json.where());

@@ -7,11 +7,13 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.hosewright.evidence.calibration.Finding;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.lay.LayWhatIf;
 import org.hosewright.ledger.plan.PlanReport;
 import org.hosewright.ledger.reach.PackageReach;
 import org.hosewright.ledger.reach.ReachReport;
@@ -63,6 +65,16 @@ public final class ResultJson {
     /** A lay, solved. */
     public static String lay(LayReport report) {
         return write(new LayFields(report).map());
+    }
+
+    /** A lay, solved, with what may happen to it beside. */
+    public static String lay(LayReport report, List<LayWhatIf> whatIf) {
+        UnitSystem units = report.kit().units();
+        Map<String, Object> fields = new LinkedHashMap<>(new LayFields(report).map());
+        fields.put(
+                "whatIf",
+                whatIf.stream().map(one -> new WhatIfFields(one, units).map()).toList());
+        return write(fields);
     }
 
     /** A way that was walked, with a mark at every section. */

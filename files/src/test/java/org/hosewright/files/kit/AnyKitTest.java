@@ -76,7 +76,7 @@ class AnyKitTest {
                 whole.crewReaction(),
                 Map.of(
                         "attack-175",
-                        new HoseRecord(hose, record.basis(), record.tested(), record.made()),
+                        new HoseRecord(hose, record.basis(), record.tested(), record.made(), record.coupling()),
                         "leader-3",
                         whole.hoses().get("leader-3")),
                 whole.nozzles(),

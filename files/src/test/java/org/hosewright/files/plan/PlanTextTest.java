@@ -3,10 +3,12 @@ package org.hosewright.files.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.plan.TestPoint;
 import org.hosewright.files.Examples;
@@ -30,8 +32,10 @@ class PlanTextTest {
     @Test
     void textReadsBackAsTheSamePlanHolds() {
         for (UnitSystem units : UnitSystem.values()) {
-            KeptPlan plan = new KeptPlan("June night", 7, PlanText.readAsked(ASKED));
+            KeptPlan plan = new KeptPlan("June night", 7, PlanText.readAsked(ASKED), Optional.empty());
             assertThat(PlanText.read(PlanText.write(plan, units))).isEqualTo(plan);
+            KeptPlan signed = plan.signedBy("T. Officer", LocalDate.of(2026, 6, 10));
+            assertThat(PlanText.read(PlanText.write(signed, units))).isEqualTo(signed);
         }
         assertThat(PlanText.readAsked(ASKED).rise().feet()).isEqualTo(-9);
     }

@@ -3,7 +3,7 @@ package org.hosewright.hydraulics.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Flow;
@@ -33,24 +33,31 @@ public record WhatIf(String says, LayState before, LayState then) {
         return of(outlet + " changes to " + nozzle.tipName(setting), other, before);
     }
 
-    /** A coupling of the last hose to an outlet lets go. */
-    public static WhatIf burst(Lay lay, LayState before, String outlet, int coupling) {
+    /** A coupling lets go: of the last hose to an outlet, or of the hose from a discharge or a join. */
+    public static WhatIf burst(Lay lay, LayState before, String place, int coupling) {
         Damage burst = new Damage.Burst(coupling);
-        Lay other = withLast(lay, before, outlet, leg -> leg.withDamage(Optional.of(burst)));
-        return of("coupling " + coupling + " of the hose to " + outlet + " lets go", other, before);
+        HoseOfLay hose = new HoseOfLay(lay, place);
+        Lay other = hose.changed(leg -> leg.withDamage(Optional.of(burst)));
+        return of("coupling " + coupling + " of the hose " + hose.says() + " lets go", other, before);
     }
 
-    /** A kink in the last hose to an outlet. */
-    public static WhatIf kinked(Lay lay, LayState before, String outlet, PointLoss loss) {
+    /** A kink in the last hose to an outlet, or in the hose from a discharge or a join. */
+    public static WhatIf kinked(Lay lay, LayState before, String place, PointLoss loss) {
         Damage kink = new Damage.Kink(loss);
-        Lay other = withLast(lay, before, outlet, leg -> leg.withDamage(Optional.of(kink)));
-        return of("the hose to " + outlet + " kinks", other, before);
+        HoseOfLay hose = new HoseOfLay(lay, place);
+        return of("the hose " + hose.says() + " kinks", hose.changed(leg -> leg.withDamage(Optional.of(kink))), before);
     }
 
-    /** A gate at the start of the last hose to an outlet, part shut. */
-    public static WhatIf gated(Lay lay, LayState before, String outlet, PointLoss loss) {
-        Lay other = withLast(lay, before, outlet, leg -> leg.withGate(Optional.of(loss)));
-        return of("the gate to " + outlet + " is half shut", other, before);
+    /** A gate part shut, at the start of the last hose to an outlet, or of the hose from a discharge or a join. */
+    public static WhatIf gated(Lay lay, LayState before, String place, PointLoss loss) {
+        HoseOfLay hose = new HoseOfLay(lay, place);
+        Lay other = hose.changed(leg -> leg.withGate(Optional.of(loss)));
+        return of("the gate of the hose " + hose.says() + " is half shut", other, before);
+    }
+
+    /** The first hose of what a place names, as {@link #burst} takes it. */
+    public static Hose hose(Lay lay, String place) {
+        return new HoseOfLay(lay, place).leg().runs().get(0).hose();
     }
 
     /** Every hydrant gives only a share of the flow that its test showed.
@@ -70,29 +77,6 @@ public record WhatIf(String says, LayState before, LayState then) {
 
     private static WhatIf of(String says, Lay other, LayState before) {
         return new WhatIf(says, before, LaySolver.untouched(other, before));
-    }
-
-    private static Lay withLast(Lay lay, LayState before, String outlet, UnaryOperator<Leg> change) {
-        before.getTip(outlet);
-        return lay.mapped(leg -> last(leg, outlet, change));
-    }
-
-    private static Leg last(Leg leg, String outlet, UnaryOperator<Leg> change) {
-        boolean here = leg.outlets().stream().anyMatch(one -> one.id().equals(outlet));
-        if (!here) {
-            return leg;
-        }
-        List<Leg> legs = new ArrayList<>();
-        boolean deeper = false;
-        for (Leg next : leg.end().legs()) {
-            deeper |= !next.runs().isEmpty()
-                    && next.outlets().stream().anyMatch(one -> one.id().equals(outlet));
-            legs.add(last(next, outlet, change));
-        }
-        if (deeper) {
-            return new Leg(leg.runs(), leg.end().withLegs(legs), leg.gate(), leg.damage());
-        }
-        return leg.runs().isEmpty() ? leg : change.apply(leg);
     }
 
     private static Supply weaker(Supply supply, Ratio share) {

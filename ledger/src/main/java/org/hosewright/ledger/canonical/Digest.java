@@ -22,6 +22,11 @@ public final class Digest {
         return of(text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** The digest of bytes that are written as hexadecimal digits. */
+    public static String ofHex(String hex) {
+        return of(HexFormat.of().parseHex(hex));
+    }
+
     private static String of(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

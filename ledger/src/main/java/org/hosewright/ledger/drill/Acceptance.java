@@ -86,13 +86,13 @@ public final class Acceptance {
     }
 
     private HoseRecord hose(HoseRecord record, Known<HoseLoss> loss) {
-        return new HoseRecord(record.hose().withLoss(loss), basis, record.tested(), record.made());
+        return new HoseRecord(record.hose().withLoss(loss), basis, record.tested(), record.made(), record.coupling());
     }
 
     private NozzleRecord nozzle(NozzleRecord record, Known<Ratio> flow) {
         Nozzle old = record.nozzle();
         Nozzle nozzle = new Nozzle(old.id(), old.settings(), old.most(), Optional.of(flow));
-        return new NozzleRecord(nozzle, record.gauged());
+        return new NozzleRecord(nozzle, record.gauged(), record.coupling());
     }
 
     /** Piping belongs to the engine that flew the discharge, as in the night's gear. */

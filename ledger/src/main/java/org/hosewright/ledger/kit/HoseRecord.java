@@ -11,8 +11,10 @@ import org.hosewright.hydraulics.equipment.Hose;
  * @param basis what its loss rests on
  * @param tested day of its last service test, where known
  * @param made year of manufacture, where known
+ * @param coupling what it is coupled by, where stated
  */
-public record HoseRecord(Hose hose, Basis basis, Optional<LocalDate> tested, OptionalInt made) {
+public record HoseRecord(
+        Hose hose, Basis basis, Optional<LocalDate> tested, OptionalInt made, Optional<Coupling> coupling) {
     /** How long a service test is good. @source NFPA 1962: yearly */
     private static final int TEST_MONTHS = 12;
 

@@ -8,5 +8,6 @@ import org.hosewright.hydraulics.equipment.Nozzle;
  *
  * @param nozzle what the water sees
  * @param gauged day its bore was measured, where it was
+ * @param coupling what it is coupled by, where stated
  */
-public record NozzleRecord(Nozzle nozzle, Optional<LocalDate> gauged) {}
+public record NozzleRecord(Nozzle nozzle, Optional<LocalDate> gauged, Optional<Coupling> coupling) {}

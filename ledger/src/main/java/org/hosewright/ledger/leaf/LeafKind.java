@@ -12,6 +12,8 @@ public enum LeafKind {
     PLAN("plan", Hat.ANALYST),
     /** A blind trial, its labels and re-lays. */
     TRIAL("trial", Hat.RECORDER),
+    /** Which label of a trial stands for which kind: for those who hold it, until it is opened. */
+    TRIAL_KEY("trial-key", Hat.RECORDER),
     /** What lies on one rig. */
     BED("bed", Hat.OPERATOR),
     /** A photograph, as base64. */
@@ -20,6 +22,8 @@ public enum LeafKind {
     LAYER("layer", Hat.ANALYST),
     /** What a neighbouring company handed over. */
     NEIGHBOUR("neighbour", Hat.ANALYST),
+    /** What the company handed to its neighbours. */
+    HANDOVER("handover", Hat.APPROVER),
     /** A rule the company set for its own record. */
     SETTING("setting", Hat.OWNER);
 

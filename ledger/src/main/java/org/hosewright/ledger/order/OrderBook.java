@@ -38,6 +38,14 @@ public record OrderBook(List<OrderRevision> revisions) {
         }
     }
 
+    /** The book as it stood before an entry of the history. */
+    public OrderBook before(long entry) {
+        return new OrderBook(revisions.stream()
+                .filter(revision -> revision.mark().entry() < entry)
+                .map(revision -> revision.before(entry))
+                .toList());
+    }
+
     /** The order, where there is one. */
     public Optional<OrderRevision> inForce() {
         return last(revisions.stream()

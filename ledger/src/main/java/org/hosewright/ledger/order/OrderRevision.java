@@ -18,6 +18,13 @@ public record OrderRevision(long number, String code, long kitVersion, String te
         steps = List.copyOf(steps);
     }
 
+    /** The same with the steps before an entry of the history only. */
+    OrderRevision before(long entry) {
+        List<OrderStep> earlier =
+                steps.stream().filter(step -> step.mark().entry() < entry).toList();
+        return new OrderRevision(number, code, kitVersion, text, mark, earlier);
+    }
+
     /** The signature, where it has one. */
     public Optional<OrderStep> signature() {
         return first(OrderStep.Kind.SIGNED);

@@ -1,7 +1,6 @@
 package org.hosewright.ledger.order;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.hosewright.hydraulics.equipment.Stretch;
-import org.hosewright.ledger.bed.BedChanges;
 import org.hosewright.ledger.bed.RigBed;
 import org.hosewright.ledger.kit.Kit;
 
@@ -39,14 +37,10 @@ public record Staleness(Map<String, List<String>> reasons) {
      * @param then the kit that the set rests on
      */
     public static Staleness of(OrderSet set, Kit then, Standing now) {
-        var changes = new KitChanges(then, now.kit());
-        var expired = new Expired(now.kit(), set.made(), now.today());
-        var beds = new BedChanges(then, now.beds());
         Map<String, List<String>> reasons = new LinkedHashMap<>();
+        var changed = new Changed(then, set.made(), now);
         for (OrderedLine line : set.lines()) {
-            List<String> why = new ArrayList<>(changes.reasons(line.hosePackage()));
-            why.addAll(expired.reasons(line.hosePackage()));
-            why.addAll(beds.reasons(line.hosePackage()));
+            List<String> why = changed.reasons(line.hosePackage());
             if (!why.isEmpty()) {
                 reasons.put(line.hosePackage(), why);
             }

@@ -7,7 +7,7 @@ import java.util.List;
  * @source stand clear and purge: NWCG Water Handling Equipment Guide, hose testing; nozzle secured, slow valves, hydrant, runoff,
  *     ice: common practice of hose tests; roles: common practice
  */
-final class NightWords {
+public final class NightWords {
     static final List<String> ROLES = List.of(
             "Lead: runs the list, says the next reading only when nobody is at a coupling, ends the night.",
             "Safety: watches hose and people, has no other task. Anybody may call stop.",
@@ -17,7 +17,7 @@ final class NightWords {
             "Recorder: writes every reading as called, strikes nothing out, notes kinks, gates and doubts.",
             "Hydrant: opens fully, closes slowly, watches the residual and the runoff.");
 
-    static final List<String> GO = List.of(
+    public static final List<String> GO = List.of(
             "Go only if: the hose laid is the hose on this list, its service test is within 12 months, none of it was made before"
                     + " July 1987.",
             "Go only if: each gauge was read open to air and its reading written down.",
@@ -26,7 +26,7 @@ final class NightWords {
             "No go: ice or freezing runoff, lightning, a residual below 20 psi (140 kPa), fewer people than roles.",
             "Stop: vibration, a bulge, a coupling that creeps, a lost radio word, anybody's word.");
 
-    static final List<String> CAUTIONS = List.of(
+    public static final List<String> CAUTIONS = List.of(
             "People clear first: never in front of the end, astride the hose, to its right, or within 15 ft (5 m) on its left;"
                     + " those who are not needed leave before the pressure is raised.",
             "Charge slowly, purge all air, the nozzle secured. Open and shut every valve slowly.",

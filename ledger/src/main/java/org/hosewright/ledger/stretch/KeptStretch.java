@@ -91,6 +91,17 @@ public record KeptStretch(
         return new KeptStretch(address, shown, packages, second, parts, stairs, slack, reserveSections, rise, laid);
     }
 
+    /** True where nothing but photographs and times that it was laid differs from an earlier version. */
+    public boolean onlyAddsTo(KeptStretch earlier) {
+        return !equals(earlier) && plain().equals(earlier.plain());
+    }
+
+    private KeptStretch plain() {
+        KeptStretch without = withPictures(List.of());
+        return new KeptStretch(
+                address, without.site(), packages, second, parts, stairs, slack, reserveSections, rise, List.of());
+    }
+
     /** What the hose is counted from, in sections of the last package's hose. */
     public StretchPlan plan(Kit kit) {
         HosePackage named = PackageChain.of(kit, packages);

@@ -62,8 +62,8 @@ final class RigReadyTest {
     @Test
     void bookLossHasNoFlowTestAndOldHoseBelongsOutOfServiceHolds() {
         HoseRecord hose = KIT.hoses().get("attack-175");
-        Kit old = withHose(
-                new HoseRecord(hose.hose(), new Basis(Basis.Kind.BOOK, ""), hose.tested(), OptionalInt.of(1986)));
+        Kit old = withHose(new HoseRecord(
+                hose.hose(), new Basis(Basis.Kind.BOOK, ""), hose.tested(), OptionalInt.of(1986), hose.coupling()));
         RigReady ready = RigReady.of(old, "engine-41", BrindleFalls.TODAY);
         assertThat(ready.grounds().get(0).instead()).isEqualTo("not measured, from the book");
         assertThat(ready.grounds().get(0).isVerified()).isFalse();

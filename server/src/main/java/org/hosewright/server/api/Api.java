@@ -30,11 +30,12 @@ public final class Api {
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, new BedDesk(ports.leaves()), config.clock());
         var drills = new DrillRoutes(ports.drills(), kit);
+        var stretches = new StretchDesk(ports.leaves(), kit, desk);
         var signing = new SigningRoutes(ports.leaves(), ports.people());
         doorkeeper = new Doorkeeper(ports.people(), passwords, new Caller(config.listening()));
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
-                        new StationRoutes(kit, ports.drills(), desk, config.clock()).list(),
+                        new StationRoutes(kit, ports.drills(), desk, stretches.watch()).list(),
                         new KitRoutes(ports.kits(), kit).list(),
                         drills.list(),
                         new AnalysisRoutes(drills, kit, config).list(),
@@ -45,9 +46,12 @@ public final class Api {
                         signing.list(),
                         new OrderRoutes(ports.orders(), signing, desk).list(),
                         new BedRoutes(desk, kit).list(),
-                        listGround(ports, desk),
+                        listGround(ports, desk, stretches),
                         new PictureRoutes(ports.leaves()).list(),
-                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit)).list(),
+                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit), config)
+                                .list(),
+                        new TrialRoutes(ports.leaves(), new TrialDesk(ports.leaves(), kit, config.clock()), config)
+                                .list(),
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();
@@ -61,9 +65,8 @@ public final class Api {
                 .toList();
     }
 
-    private List<Route> listGround(Ports ports, OrderDesk desk) {
+    private List<Route> listGround(Ports ports, OrderDesk desk, StretchDesk stretches) {
         var walks = new WalkDesk(ports.leaves(), kit, desk, config);
-        var stretches = new StretchDesk(ports.leaves(), kit, config.clock());
         return Stream.of(
                         new WalkRoutes(ports.leaves(), walks).list(),
                         new StretchRoutes(ports.leaves(), stretches).list(),

@@ -2,6 +2,7 @@ package org.hosewright.server.api;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.Objects;
 import java.util.Optional;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.kit.Revision;
@@ -14,11 +15,36 @@ final class CurrentKit {
     private static final int VERSIONS_KEPT = 8;
 
     private final Kits kits;
+    /** Entries that were asked about: what stood before one never changes. */
+    private static final int ENTRIES_KEPT = 5000;
+
+    private final Cache<Long, Long> before =
+            Caffeine.newBuilder().maximumSize(ENTRIES_KEPT).build();
     private final Cache<Long, Read> versions =
             Caffeine.newBuilder().maximumSize(VERSIONS_KEPT).build();
 
     CurrentKit(Kits kits) {
         this.kits = kits;
+    }
+
+    /** The kit as it stood before an entry of the history; empty where there was none yet. */
+    Optional<Read> findBefore(long entry) {
+        return find(Objects.requireNonNull(before.get(entry, this::versionBefore)));
+    }
+
+    /** The last version saved before an entry, by halves; 0 where there is none. */
+    private long versionBefore(long entry) {
+        long low = 0;
+        long high = kits.latestVersion();
+        while (low < high) {
+            long middle = (low + high + 1) / 2;
+            boolean earlier = kits.findRevision(middle)
+                    .filter(revision -> revision.mark().entry() < entry)
+                    .isPresent();
+            low = earlier ? middle : low;
+            high = earlier ? high : middle - 1;
+        }
+        return low;
     }
 
     /** A saved kit with its text read.

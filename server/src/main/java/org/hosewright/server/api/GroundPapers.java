@@ -61,9 +61,17 @@ final class GroundPapers {
                 photographs(kept.site().pictures()),
                 attributions(),
                 Queried.find(answer, "private").filter("yes"::equals).isPresent());
-        Stamp stamp = config.demo() ? Stamp.DEMO : ordered.map(Ordered::stamp).orElse(Stamp.UNSIGNED);
+        Stamp stamp = stamp(leaf.id(), ordered);
         String name = "stretch-" + Answer.fileName(kept.address(), "sheet") + ".pdf";
         Answer.file(answer, name, PDF, Papers.stretch(matter, stamp));
+    }
+
+    private Stamp stamp(String stretch, Optional<Ordered> ordered) {
+        List<String> why = stretches.watch().why(stretch);
+        Stamp real = why.isEmpty()
+                ? ordered.map(Ordered::stamp).orElse(Stamp.UNSIGNED)
+                : Stamp.staleStretch(OrderDesk.shortly(why));
+        return config.demo() ? real.inDemo() : real;
     }
 
     private void walk(Context answer) {

@@ -10,9 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.hosewright.files.lay.LayDocument;
 import org.hosewright.files.lay.LayFile;
+import org.hosewright.files.lay.WhatIfText;
 import org.hosewright.hydraulics.profile.Sheet;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.lay.LayWhatIf;
 
 /** Lays in the open format: read into their entries, and solved with the kit in force. Nothing is kept. */
 final class LayRoutes {
@@ -39,12 +41,16 @@ final class LayRoutes {
     }
 
     private void solve(Context answer) {
-        Asked asked = Asked.of(answer, Set.of("text", "tip", "sheet"));
+        Asked asked = Asked.of(answer, Set.of("text", "tip", "sheet", "whatIf"));
         Kit now = kit.get().document().kit();
         LayDocument lay = LayFile.read(asked.text("text"), now, SOURCE);
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.of(now.zone()));
         LayReport report = LayReport.of(now, LayFile.laid(lay, now, SOURCE), Optional.of(today));
         Sheet sheet = Queried.sheet(asked.findText("sheet").orElse("laptop"));
-        Answer.json(answer, new LayShown(report, LayFile.names(lay)).json(asked.findText("tip"), sheet));
+        ObjectNode json = new LayShown(report, LayFile.names(lay)).json(asked.findText("tip"), sheet);
+        asked.findText("whatIf")
+                .map(change -> LayWhatIf.of(report, WhatIfText.parse(change), Optional.of(today)))
+                .ifPresent(found -> json.set("whatIf", new WhatIfShown(found, now.units()).json()));
+        Answer.json(answer, json);
     }
 }

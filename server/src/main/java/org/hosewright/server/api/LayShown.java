@@ -30,7 +30,10 @@ final class LayShown {
     ObjectNode json(Optional<String> asked, Sheet sheet) {
         ObjectNode json = Answer.object();
         ArrayNode broken = json.putArray("broken");
-        report.limits().stream().filter(Limit::broken).map(this::breaks).forEach(broken::add);
+        report.limits().stream()
+                .filter(Limit::broken)
+                .map(limit -> breaks(limit, shown))
+                .forEach(broken::add);
         report.outside().forEach(json.putArray("outside")::add);
         report.secondSays().forEach(json.putArray("second")::add);
         json.set("pump", pump());
@@ -93,7 +96,7 @@ final class LayShown {
         return json.put("refused", one.refused());
     }
 
-    private String breaks(Limit limit) {
+    static String breaks(Limit limit, QuantityShown shown) {
         return limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit()) + " ("
                 + limit.rule() + ").";
     }

@@ -29,12 +29,16 @@ import org.hosewright.ledger.order.OrderStep;
 import org.hosewright.ledger.order.OrderedLine;
 import org.hosewright.ledger.order.Orders;
 import org.hosewright.ledger.order.Staleness;
+import org.hosewright.ledger.stretch.StretchStaleness;
 import org.hosewright.server.guard.Refusal;
 
 /** Where orders are worked out, looked up with the kit that they rest on, and made ready to print. */
 final class OrderDesk {
     /** Sets kept read: the one in force, the one before, a proposed one, and some that people look back at. */
     private static final int KEPT = 8;
+
+    /** Reasons why a sheet is stale that stand on it: a tag's sheet has room for so many. */
+    private static final int REASONS_ON_SHEET = 2;
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
@@ -103,13 +107,31 @@ final class OrderDesk {
                 revision, book, set, then, book.signedBefore(number).map(this::set), stale);
     }
 
+    /** What all that rests on kit, orders and beds hangs on. */
+    record Standing(int orders, int steps, long kitVersion, List<BedDesk.Seen> beds, LocalDate day) {}
+
+    Standing standing() {
+        OrderBook book = book();
+        CurrentKit.Read read = current.get();
+        LocalDate day = today(read.document().kit());
+        return new Standing(book.revisions().size(), steps(book), read.version(), beds.seen(), day);
+    }
+
+    /** The order in force in a book, where there is one. */
+    Optional<StretchStaleness.Ordered> findOrdered(OrderBook book) {
+        return book.inForce().map(revision -> new StretchStaleness.Ordered(revision.number(), set(revision)));
+    }
+
+    private static int steps(OrderBook book) {
+        return book.revisions().stream()
+                .mapToInt(revision -> revision.steps().size())
+                .sum();
+    }
+
     /** An order as its page shows it, written once as long as nothing of it changes. */
     String shown(long number) {
         OrderBook book = book();
-        int steps = book.revisions().stream()
-                .mapToInt(revision -> revision.steps().size())
-                .sum();
-        var seen = new Seen(looked(number, current.get()), book.revisions().size(), steps);
+        var seen = new Seen(looked(number, current.get()), book.revisions().size(), steps(book));
         return shown.get(seen, same -> new OrderShown(look(book, number)).json().toString());
     }
 
@@ -201,7 +223,13 @@ final class OrderDesk {
                 signature.mark().at(), ZoneId.of(looked.kit().zone()));
         return why.isEmpty()
                 ? Stamp.inForce(number, signature.mark().who(), DAY.format(day))
-                : Stamp.stale(number, String.join(" ", why));
+                : Stamp.stale(number, shortly(why));
+    }
+
+    /** Reasons as they fit on a sheet; the order's own page has all of them. */
+    static String shortly(List<String> why) {
+        String first = String.join(" ", why.subList(0, Math.min(REASONS_ON_SHEET, why.size())));
+        return why.size() <= REASONS_ON_SHEET ? first : first + " And " + (why.size() - REASONS_ON_SHEET) + " more.";
     }
 
     private Kit kitOf(OrderRevision revision) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hosewright.ledger.kit.Kit;
@@ -20,9 +21,15 @@ import org.hosewright.ledger.ready.RigReady;
 /** The morning's look: per engine, whether its ordered pressures are signed, still so, on the rig and read. */
 final class OrderReadiness {
     private final OrderDesk desk;
+    private final Map<String, RigReady> rigs;
 
-    OrderReadiness(OrderDesk desk) {
+    /** The engines of a kit.
+     *
+     * @param rigs what each rests on and what is due, by engine
+     */
+    OrderReadiness(OrderDesk desk, Map<String, RigReady> rigs) {
         this.desk = desk;
+        this.rigs = Map.copyOf(rigs);
     }
 
     ObjectNode json(Kit kit) {
@@ -58,9 +65,9 @@ final class OrderReadiness {
         }
     }
 
-    private static ObjectNode whole(ObjectNode json, Morning morning) {
+    private ObjectNode whole(ObjectNode json, Morning morning) {
         String engine = json.path("id").asText();
-        RigReadyShown.put(json, RigReady.of(morning.kit(), engine, morning.today()), morning.today());
+        Optional.ofNullable(rigs.get(engine)).ifPresent(ready -> RigReadyShown.put(json, ready, morning.today()));
         morning.beds().stream()
                 .filter(kept -> kept.bed().engine().equals(engine))
                 .forEach(kept -> json.set("bed", BedShown.look(kept, morning.kit(), morning.today())));

@@ -79,7 +79,7 @@ final class PaperRoutes {
     }
 
     private Stamp stamped(OrderDesk.Print print) {
-        Stamp stamp = config.demo() ? Stamp.DEMO : print.stamp();
+        Stamp stamp = config.demo() ? print.stamp().inDemo() : print.stamp();
         String engines = String.join("+", print.order().set().engines());
         long number = print.order().revision().number();
         return stamp.bearing(

@@ -12,9 +12,11 @@ import org.hosewright.ledger.plan.KeptPlan;
 import org.hosewright.ledger.plan.PlanAnalysis;
 import org.hosewright.ledger.plan.PlanAsked;
 import org.hosewright.ledger.plan.PlanReport;
+import org.hosewright.server.guard.Refusal;
 
 /** Where test nights are planned, and kept plans are worked out again with the kit that they were made with. */
 final class PlanDesk {
+    /** What is said of a plan whose kit is another by now. */
     static final String CHANGED = "The kit has changed since this was planned. Plan it again before you fly it.";
 
     private static final int KEPT = 32;
@@ -52,6 +54,18 @@ final class PlanDesk {
         Leaf leaf = leaves.find(LeafKind.PLAN, id).orElseThrow(() -> Refused.unknown("plan"));
         KeptPlan plan = PlanText.read(leaf.text());
         return new Kept(leaf, plan, plan.kitVersion() != kitVersion());
+    }
+
+    /** A plan that may be flown.
+     *
+     * @throws Refusal the kit has changed since
+     */
+    Kept unchanged(String id) {
+        Kept kept = get(id);
+        if (kept.changed()) {
+            throw new Refusal(409, "Planned with another kit", CHANGED);
+        }
+        return kept;
     }
 
     /** The plan as the company's kit stands. */

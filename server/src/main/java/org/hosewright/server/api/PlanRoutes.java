@@ -4,16 +4,24 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.hosewright.documents.Papers;
+import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.files.plan.BlankReadings;
 import org.hosewright.files.plan.PlanText;
 import org.hosewright.files.readings.ReadingsTable;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.ledger.drill.DrillHead;
 import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.history.Hat;
+import org.hosewright.ledger.leaf.Leaf;
 import org.hosewright.ledger.leaf.LeafDraft;
 import org.hosewright.ledger.leaf.LeafKind;
 import org.hosewright.ledger.leaf.LeafSaving;
@@ -21,18 +29,22 @@ import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.plan.KeptPlan;
 import org.hosewright.ledger.plan.PlanAsked;
 import org.hosewright.ledger.plan.PlanReport;
-import org.hosewright.server.guard.Refusal;
+import org.hosewright.server.setup.ServerConfig;
 
 /** Test nights before they are flown: proposed, kept, started. */
 final class PlanRoutes {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
     private final Leaves leaves;
     private final Drills drills;
     private final PlanDesk desk;
+    private final ServerConfig config;
 
-    PlanRoutes(Leaves leaves, Drills drills, PlanDesk desk) {
+    PlanRoutes(Leaves leaves, Drills drills, PlanDesk desk, ServerConfig config) {
         this.leaves = leaves;
         this.drills = drills;
         this.desk = desk;
+        this.config = config;
     }
 
     List<Route> list() {
@@ -43,6 +55,8 @@ final class PlanRoutes {
                 Route.get("/plans/{plan}", this::show),
                 Route.post("/plans/{plan}/taken-out", LeafKind.PLAN.hat(), this::takeOut),
                 Route.post("/plans/{plan}/night", Hat.RECORDER, this::start),
+                Route.post("/plans/{plan}/signed", Hat.APPROVER, this::sign),
+                Route.get("/plans/{plan}/sheet.pdf", this::print),
                 Route.get("/plans/{plan}/result.json", this::result));
     }
 
@@ -61,7 +75,11 @@ final class PlanRoutes {
 
     private void keep(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "name", "plan"));
-        var plan = new KeptPlan(asked.text("name").strip(), desk.kitVersion(), PlanText.readAsked(asked.json("plan")));
+        var plan = new KeptPlan(
+                asked.text("name").strip(),
+                desk.kitVersion(),
+                PlanText.readAsked(asked.json("plan")),
+                Optional.empty());
         desk.report(plan);
         var draft = LeafDraft.ofNew(
                 LeafKind.PLAN, plan.name(), PlanText.write(plan, desk.kit().units()));
@@ -77,6 +95,9 @@ final class PlanRoutes {
         if (kept.changed()) {
             json.put("changed", PlanDesk.CHANGED);
         }
+        kept.plan()
+                .signed()
+                .ifPresent(signed -> json.put("signed", "Signed by " + signed.who() + " on " + day(signed.on()) + "."));
         Answer.json(answer, json);
     }
 
@@ -89,10 +110,7 @@ final class PlanRoutes {
     /** Starts the night with a row for each reading; hose that is out of date on its day is refused. */
     private void start(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "name", "date"));
-        PlanDesk.Kept kept = desk.get(answer.pathParam("plan"));
-        if (kept.changed()) {
-            throw new Refusal(409, "Planned with another kit", PlanDesk.CHANGED);
-        }
+        PlanDesk.Kept kept = desk.unchanged(answer.pathParam("plan"));
         LocalDate date = AskedChanges.date(asked.text("date"));
         desk.report(kept.plan().asked().on(date));
         ReadingsTable table = BlankReadings.of(desk.report(kept.plan()));
@@ -101,6 +119,40 @@ final class PlanRoutes {
                 table.rows().stream().map(ReadingsTable.Row::cells).toList();
         var head = new DrillHead(name, date, table.columns());
         Answer.json(answer.status(201), RecordJson.drill(drills.create(head, rows, asked.act())));
+    }
+
+    /** The lead answers for the night; hose that is out of date by then is refused. */
+    private void sign(Context answer) {
+        Asked asked = Asked.of(answer, Set.of("who", "why", "basedOn"));
+        PlanDesk.Kept kept = desk.unchanged(answer.pathParam("plan"));
+        Act act = asked.act();
+        LocalDate today = LocalDate.ofInstant(
+                config.clock().instant(), ZoneId.of(desk.kit().zone()));
+        KeptPlan signed = kept.plan().signedBy(act.who(), today);
+        String text = PlanText.write(signed, desk.kit().units());
+        Leaf leaf = kept.leaf();
+        LeafJson.send(
+                answer,
+                leaves.save(new LeafDraft(LeafKind.PLAN, leaf.id(), asked.number("basedOn"), leaf.title(), text), act));
+    }
+
+    private void print(Context answer) {
+        PlanDesk.Kept kept = desk.get(answer.pathParam("plan"));
+        byte[] pdf = Papers.night(desk.report(kept.plan()), stamp(kept));
+        Answer.file(answer, Answer.fileName(kept.plan().name(), "night") + ".pdf", "application/pdf", pdf);
+    }
+
+    private Stamp stamp(PlanDesk.Kept kept) {
+        boolean stands = !config.demo() && !kept.changed();
+        return kept.plan()
+                .signed()
+                .filter(signed -> stands)
+                .map(signed -> Stamp.ofNight(signed.who(), day(signed.on())))
+                .orElse(PaperRoutes.stamp(config));
+    }
+
+    private static String day(LocalDate date) {
+        return DAY.format(date);
     }
 
     private void result(Context answer) {

@@ -5,12 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import io.javalin.http.Context;
-import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.ready.RigReady;
 
 /** Whether every line is ready, and what each one wants. */
 final class StationRoutes {
@@ -19,18 +20,21 @@ final class StationRoutes {
     private final CurrentKit kit;
     private final Drills drills;
     private final OrderDesk desk;
-    private final Clock clock;
+    private final StretchWatch stretches;
     private final Cache<Morning, ArrayNode> lines =
+            Caffeine.newBuilder().maximumSize(MORNINGS_KEPT).build();
+
+    private final Cache<Morning, Map<String, RigReady>> rigs =
             Caffeine.newBuilder().maximumSize(MORNINGS_KEPT).build();
 
     /** What the lines' readiness hangs on: the kit and the day. */
     private record Morning(long kitVersion, LocalDate day) {}
 
-    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, Clock clock) {
+    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, StretchWatch stretches) {
         this.kit = kit;
         this.drills = drills;
         this.desk = desk;
-        this.clock = clock;
+        this.stretches = stretches;
     }
 
     List<Route> list() {
@@ -40,13 +44,21 @@ final class StationRoutes {
     private void station(Context answer) {
         CurrentKit.Read read = kit.get();
         Kit now = read.document().kit();
-        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.of(now.zone()));
+        LocalDate today = desk.today(now);
         ObjectNode json = Answer.object();
-        json.set("lines", lines.get(new Morning(read.version(), today), morning -> lines(now, today)));
-        json.set("orders", new OrderReadiness(desk).json(now));
+        var morning = new Morning(read.version(), today);
+        json.set("lines", lines.get(morning, same -> lines(now, today)));
+        json.set("orders", new OrderReadiness(desk, rigs.get(morning, same -> rigs(now, today))).json(now));
+        json.set("stretches", stretches.json());
         ArrayNode nights = json.putArray("nights");
         drills.listDrills().forEach(drill -> nights.add(RecordJson.summary(drill)));
         Answer.json(answer, json);
+    }
+
+    private static Map<String, RigReady> rigs(Kit kit, LocalDate today) {
+        Map<String, RigReady> rigs = new LinkedHashMap<>();
+        kit.engines().keySet().forEach(engine -> rigs.put(engine, RigReady.of(kit, engine, today)));
+        return rigs;
     }
 
     private static ArrayNode lines(Kit kit, LocalDate today) {

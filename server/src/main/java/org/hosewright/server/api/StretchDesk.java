@@ -1,8 +1,6 @@
 package org.hosewright.server.api;
 
-import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.walk.StretchText;
@@ -17,12 +15,19 @@ import org.hosewright.ledger.stretch.StretchReport;
 final class StretchDesk {
     private final Leaves leaves;
     private final CurrentKit current;
-    private final Clock clock;
+    private final OrderDesk orders;
+    private final StretchWatch watch;
 
-    StretchDesk(Leaves leaves, CurrentKit current, Clock clock) {
+    StretchDesk(Leaves leaves, CurrentKit current, OrderDesk orders) {
         this.leaves = leaves;
         this.current = current;
-        this.clock = clock;
+        this.orders = orders;
+        this.watch = new StretchWatch(leaves, current, orders);
+    }
+
+    /** Which stretches' sheets no longer say what is so. */
+    StretchWatch watch() {
+        return watch;
     }
 
     Kit kit() {
@@ -30,7 +35,7 @@ final class StretchDesk {
     }
 
     LocalDate today() {
-        return LocalDate.ofInstant(clock.instant(), ZoneId.of(kit().zone()));
+        return orders.today(kit());
     }
 
     String text(KeptStretch stretch) {

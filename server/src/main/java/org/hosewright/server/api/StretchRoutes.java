@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.hosewright.files.walk.StretchText;
 import org.hosewright.hydraulics.quantity.QuantityText;
@@ -46,7 +47,12 @@ final class StretchRoutes {
     private void listAll(Context answer) {
         ObjectNode json = Answer.object();
         ArrayNode stretches = json.putArray("stretches");
-        leaves.list(LeafKind.STRETCH).forEach(head -> stretches.add(LeafJson.head(head)));
+        Map<String, List<String>> why = desk.watch().reasons();
+        leaves.list(LeafKind.STRETCH).forEach(head -> {
+            ObjectNode one = LeafJson.head(head);
+            why.getOrDefault(head.id(), List.of()).forEach(one.putArray("stale")::add);
+            stretches.add(one);
+        });
         Answer.json(answer, json);
     }
 
@@ -83,6 +89,7 @@ final class StretchRoutes {
         ObjectNode json = shown(StretchText.read(leaf.text()));
         json.set("kept", LeafJson.head(leaf.head()));
         json.set("stretch", Answer.parse(leaf.text()));
+        desk.watch().why(leaf.id()).forEach(json.putArray("stale")::add);
         Answer.json(answer, json);
     }
 

@@ -1,6 +1,7 @@
 package org.hosewright.server.setup;
 
 import org.hosewright.ledger.drill.Drills;
+import org.hosewright.ledger.exchange.CompanyKey;
 import org.hosewright.ledger.history.History;
 import org.hosewright.ledger.kit.Kits;
 import org.hosewright.ledger.leaf.Leaves;
@@ -15,5 +16,7 @@ import org.hosewright.ledger.person.People;
  * @param leaves walks, plans, beds and whatever else is kept whole
  * @param people who has an account
  * @param history who did what
+ * @param key the company's own key, for what it hands to neighbours
  */
-public record Ports(Kits kits, Drills drills, Orders orders, Leaves leaves, People people, History history) {}
+public record Ports(
+        Kits kits, Drills drills, Orders orders, Leaves leaves, People people, History history, CompanyKey key) {}

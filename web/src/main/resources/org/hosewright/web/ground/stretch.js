@@ -42,6 +42,8 @@ class Stretch extends Part {
   async connectedCallback() {
     super.connectedCallback();
     await this.list().catch(() => undefined);
+    const asked = new URLSearchParams(location.search).get('stretch');
+    if (asked) await this.open(asked).catch(failed);
   }
 
   async list() {
@@ -142,7 +144,7 @@ class Stretch extends Part {
   /** @override */
   render() {
     if (this.packages.length === 0) return html`<div class="empty"><p>The kit has no package yet, so no line can be laid along a way. A walk can be recorded all the same.</p><p><a href="/kit">Add a package to the kit</a></p></div>`;
-    return html`${this.stretches.length ? html`<p>Kept: ${this.stretches.map((one) => html`<button class="link" @click=${() => this.open(one.id).catch(failed)}>${one.title}</button> `)}
+    return html`${this.stretches.length ? html`<p>Kept: ${this.stretches.map((one) => html`<button class="link" @click=${() => this.open(one.id).catch(failed)}>${one.title}</button>${one.stale?.length ? html` <span class="wrong">stale</span>` : nothing} `)}
         ${this.kept ? html`<button class="link" @click=${() => { this.kept = null; this.stretch = EMPTY; this.answer = null; this.putAway(); }}>begin another</button>` : nothing}</p>` : nothing}
       ${this.factor ? html`<p class="soft">${this.factor.stretches ? html`This company lays <b>${this.factor.factor}</b> times what it plans, between ${this.factor.low} and ${this.factor.high}, learnt from ${this.factor.stretches}.` : 'No stretch was laid and told yet: the range is that of any company, from common practice.'}</p>` : nothing}
       ${this.walked ? html`<p class="soft">The way on view is ${this.walked} long. Lengths are walked, taped or paced: never a straight line on a map.</p>` : nothing}
@@ -154,7 +156,7 @@ class Stretch extends Part {
         <details ?open=${this.kept !== null}><summary>For the sheet: address, where the rig stands, photographs, cautions</summary>${siteFields(this.stretch)}
           <p class="row"><button type="button" @click=${() => this.photograph()}>Add a photograph</button> ${this.stretch.pictures.map((/** @type {string} */ id) => html`<img class="photo" src="/api/v1/pictures/${id}" alt="A photograph of the place">`)}</p>
           ${whoField()}<p class="row"><button type="button" @click=${() => this.keep()}>Keep the stretch</button></p></details></form>
-      ${this.kept ? this.papers() : nothing}`;
+      ${this.kept ? this.stale() : nothing}${this.kept ? this.papers() : nothing}`;
   }
 
   map() {
@@ -184,6 +186,13 @@ class Stretch extends Part {
       ${answer.second ? html`<p>With ${answer.second.package} as a second line: pump <b>${answer.second.pump}</b>, gate ${answer.second.gate} down by ${answer.second.gated}; ${answer.second.flow} in all.${answer.second.enough ? '' : html` <span class="wrong">More than the pump is rated for at that pressure.</span>`}</p>` : nothing}
       ${answer.cautions.map((/** @type {string} */ caution) => html`<p class="caution">${set(caution)}</p>`)}
       <details><summary>What this assumes</summary><ul class="plain">${answer.assumed.map((/** @type {string} */ line) => html`<li>${set(line)}</li>`)}</ul></details></div>`;
+  }
+
+  /** What changed since the stretch was kept; its sheet says STALE until somebody keeps it anew. */
+  stale() {
+    /** @type {string[]} */
+    const why = this.answer?.stale ?? [];
+    return why.length ? html`<div class="caution" role="alert" data-stale><p>Its sheet is stale: ${why.map((one) => set(one)).join(' ')} Look at it again and keep it anew.</p></div>` : nothing;
   }
 
   papers() {

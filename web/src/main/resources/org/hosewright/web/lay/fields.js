@@ -22,18 +22,23 @@ export function ids(things) {
   return Object.keys(things ?? {}).map((id) => [id, id]);
 }
 
-/** A rise as level, up or down with a height. @param {string} label @param {string | undefined} rise @param {string} unit @param {(rise: string) => void} take */
+/** A rise as level, up or down with a height; while the height is not typed yet it is the word alone. @param {string} label @param {string | undefined} rise @param {string} unit @param {(rise: string) => void} take */
 export function rise(label, rise, unit, take) {
   const text = rise ?? '';
   const level = /^-?0+(\.0+)? ?\D*$/.test(text);
-  const way = text === '' ? '' : level ? 'level' : text.startsWith('-') ? 'down' : 'up';
-  const height = level ? '' : text.replace(/^-/, '');
+  const way = text === '' ? '' : level ? 'level' : text === 'down' || text.startsWith('-') ? 'down' : 'up';
+  const height = level || isUnsaid(text) ? '' : text.replace(/^-/, '');
   const set = (/** @type {string} */ newWay, /** @type {string} */ newHeight) => {
-    const sized = newHeight && /[a-z]$/i.test(newHeight) ? newHeight : `${newHeight || (unit === 'ft' ? 20 : 6)} ${unit}`;
-    take(newWay === 'level' ? `0 ${unit}` : newWay === 'down' ? `-${sized}` : sized);
+    const tall = sized(newHeight.replace(/^-/, ''), unit);
+    take(newWay === 'level' ? `0 ${unit}` : !tall ? newWay : newWay === 'down' ? `-${tall}` : tall);
   };
   return html`${choice(label, way, [['level', 'level'], ['up', 'up'], ['down', 'down']], (value) => set(value, height))}
-    ${way === 'up' || way === 'down' ? html`<div class="field"><label>by<input autocomplete="off" .value=${height} @change=${(/** @type {Event} */ event) => set(way, valueOf(event))}></label></div>` : ''}`;
+    ${way === 'up' || way === 'down' ? html`<div class="field"><label>by<input autocomplete="off" placeholder="how far?" aria-invalid=${height ? 'false' : 'true'} .value=${height} @change=${(/** @type {Event} */ event) => set(way, valueOf(event))}></label></div>` : ''}`;
+}
+
+/** True where a rise says up or down and not yet how far. @param {string | undefined} rise */
+export function isUnsaid(rise) {
+  return rise === 'up' || rise === 'down';
 }
 
 /** A quantity as typed, with the company's unit where none was typed. @param {string} typed @param {string} unit */

@@ -9,20 +9,32 @@ import { set } from '../shared/text.js';
 import { working } from '../shared/working.js';
 import { cautions, figures, limits, methods, tips, warnings } from './answer.js';
 import { diagram } from './diagram.js';
-import { choice, sized, text } from './fields.js';
+import { choice, isUnsaid, sized, text } from './fields.js';
 import { outline } from './outline.js';
 import { source } from './source.js';
 import { freshLay } from './tree.js';
-import { beside, changes, find } from './whatif.js';
+import { beside, chooser, find, said, turns } from './whatif.js';
 import { write } from './yaml.js';
 
 const NARROW = 560;
 const KEPT = 'hosewright.lay';
 const QUESTIONS = /** @type {const} */ ([['tip', 'What do we pump for this tip pressure?'], ['flow', 'What do we pump for this flow at each tip?'], ['pump', 'What do they get at this pump pressure?']]);
 
+/** What is asked where a rise says up or down and not how far. @param {any} part @returns {string} */
+function unsaid(part) {
+  if (typeof part !== 'object' || part === null) return '';
+  if (isUnsaid(part.rise)) return `A hose goes ${part.rise}: say how far${part.hose ? ` (${part.hose})` : ''}.`;
+  return Object.values(part).map(unsaid).find((says) => says) ?? '';
+}
+
+/** True where a text has notes: a # at the start of a line or behind a space, outside quotes. @param {string} yaml */
+function hasNotes(yaml) {
+  return yaml.split('\n').some((line) => /(^|\s)#/.test(line.replace(/"(\\.|[^"\\])*"|'[^']*'/g, '')));
+}
+
 class LayPage extends Part {
   /** @override */
-  static properties = { kit: { state: true }, lay: { state: true }, shown: { state: true }, trouble: { state: true }, none: { state: true }, tip: { state: true }, found: { state: true }, draft: { state: true } };
+  static properties = { kit: { state: true }, lay: { state: true }, shown: { state: true }, trouble: { state: true }, none: { state: true }, tip: { state: true }, found: { state: true }, wish: { state: true }, draft: { state: true } };
 
   constructor() {
     super();
@@ -37,9 +49,14 @@ class LayPage extends Part {
     this.tip = '';
     /** @type {import('./whatif.js').Found | null} */
     this.found = null;
+    /** @type {import('./whatif.js').Wish} */
+    this.wish = { place: '', what: 'burst', by: '' };
     /** @type {string | null} the text while it is being edited */
     this.draft = null;
     this.asked = 0;
+    /** The text that was opened, while it has notes and nothing was changed. */
+    this.original = '';
+    this.notesGone = false;
   }
 
   /** @override */
@@ -68,6 +85,8 @@ class LayPage extends Part {
 
   begin() {
     this.lay = freshLay(this.kit);
+    this.original = '';
+    this.notesGone = false;
     this.solve();
   }
 
@@ -78,6 +97,8 @@ class LayPage extends Part {
       if (!Array.isArray(lay.lines) || lay.lines.length === 0) throw new Error('This is no lay: it has no lines.');
       this.lay = lay;
       this.draft = null;
+      this.original = hasNotes(yaml) ? yaml : '';
+      this.notesGone = false;
       await this.solve();
       return true;
     } catch (error) {
@@ -89,22 +110,25 @@ class LayPage extends Part {
   /** Changes the lay and solves it anew; what was stands ready to be taken back. @param {() => void} does @param {string} [says] */
   change(does, says) {
     const before = structuredClone(this.lay);
+    const original = this.original;
     does();
     this.lay = { ...this.lay };
-    if (says) done(says, () => { this.lay = before; this.solve(); });
+    this.notesGone = this.notesGone || original !== '';
+    this.original = '';
+    if (says) done(says, () => { this.lay = before; this.original = original; this.notesGone = this.notesGone && original === ''; this.solve(); });
     this.solve();
   }
 
   async solve() {
-    const yaml = write(this.lay);
+    const yaml = this.original || write(this.lay);
     localStorage.setItem(KEPT, yaml);
     this.found = null;
     const asked = ++this.asked;
     const sheet = this.clientWidth < NARROW ? 'phone' : 'laptop';
     let shown = null;
-    let trouble = '';
+    let trouble = unsaid(this.lay);
     try {
-      shown = await check('/lays/solve', { text: yaml, sheet, ...(this.tip && { tip: this.tip }) });
+      if (!trouble) shown = await check('/lays/solve', { text: yaml, sheet, ...(this.tip && { tip: this.tip }) });
     } catch (error) {
       trouble = error instanceof Error ? error.message : String(error);
     }
@@ -147,8 +171,16 @@ class LayPage extends Part {
 
   whatIf() {
     return html`<section class="what-if"><h2>What if</h2><div class="row">
-      ${changes(this.lay, this.shown, this.us).map((one) => html`<button aria-pressed=${this.found?.says === one.says} @click=${async () => { this.found = await find(this.lay, this.shown, one); }}>${one.says}</button>`)}</div>
-      <div aria-live="polite">${this.found ? beside(this.shown, this.found) : nothing}</div></section>`;
+      ${turns(this.lay, this.shown).map((one) => html`<button aria-pressed=${this.found?.asked === one} @click=${() => this.suppose(one)}>${said(one)}</button>`)}</div>
+      ${chooser(this.lay, this.shown, this.kit, this.us, this.wish, (wish) => { this.wish = wish; }, (change) => this.suppose(change))}
+      <div aria-live="polite">${this.found ? beside(this.found) : nothing}</div></section>`;
+  }
+
+  /** Shows what a change does, unless the lay has changed meanwhile. @param {string} change */
+  async suppose(change) {
+    const asked = this.asked;
+    const found = await find(this.lay, change);
+    if (asked === this.asked) this.found = found;
   }
 
   evidence() {
@@ -159,9 +191,11 @@ class LayPage extends Part {
   }
 
   file() {
-    const yaml = this.draft ?? write(this.lay);
+    const yaml = this.draft ?? (this.original || write(this.lay));
     return html`<section class="lay-file"><h2>The same as text</h2>
       <p class="soft">The open format: the command ./hosewright lay takes this file, and this page opens it again.</p>
+      ${this.original ? html`<p class="caution notes">This text has notes of its own (behind #). They stay as long as nothing is changed above; a change there writes the text anew, without them. Changes typed here keep them.</p>` : nothing}
+      ${this.notesGone ? html`<p class="caution notes">The notes (behind #) of the text that was opened are not in this one any more; the file itself is as it was.</p>` : nothing}
       <label for="lay-text" class="away">The lay as text</label>
       <textarea id="lay-text" class="text" rows=${Math.min(30, yaml.split('\n').length + 1)} spellcheck="false" wrap="off" .value=${yaml}
         @input=${(/** @type {Event} */ event) => { this.draft = /** @type {HTMLTextAreaElement} */ (event.target).value; }}></textarea>

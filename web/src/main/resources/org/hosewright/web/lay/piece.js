@@ -1,7 +1,7 @@
 /** The fields of the pieces that stand in a line or at its end: monitor, standpipe, reducing valve, eductor, sprinklers. */
 import { html, nothing } from 'lit';
 import { choice, ids, rise, sized, text } from './fields.js';
-import { setNozzle } from './tree.js';
+import { freeKey, setNozzle } from './tree.js';
 
 /** @typedef {import('./outline.js').Desk} Desk */
 
@@ -44,12 +44,41 @@ function quantity({ change }, label, map, key, unit) {
 /** @param {Desk} desk @param {any} monitor */
 function monitor(desk, monitor) {
   const { kit, us, change } = desk;
-  if (monitor.tips) return html`<p class="soft">Tips: ${Object.entries(monitor.tips).map(([key, tip]) => `${key} ${/** @type {any} */ (tip).nozzle}`).join(', ')}</p>`;
-  const settings = kit.nozzles?.[monitor.nozzle]?.settings;
+  const tips = monitor.tips;
   return html`${choice('Device', monitor.appliance ?? '', [['', 'not named'], ...ids(kit.appliances)], (id) => change(() => { if (id) monitor.appliance = id; else delete monitor.appliance; }))}
-    ${choice('Nozzle', monitor.nozzle, ids(kit.nozzles), (id) => change(() => setNozzle(monitor, id, kit)))}
-    ${settings ? choice('Set to', monitor.setting ?? '', ids(settings), (id) => change(() => { monitor.setting = id; })) : nothing}
+    ${tips ? Object.keys(tips).map((key) => tip(desk, tips[key], `Tip ${key}`, () => { delete tips[key]; only(monitor); })) : tip(desk, monitor, 'Nozzle')}
+    <div class="field"><button @click=${() => change(() => another(monitor, kit))}>Add a tip</button></div>
     ${rise('Its tip stands', monitor.rise ?? `0 ${us ? 'ft' : 'm'}`, us ? 'ft' : 'm', (value) => change(() => { monitor.rise = value; }))}`;
+}
+
+/** One tip of a monitor. @param {Desk} desk @param {any} at @param {string} label @param {() => void} [takeOff] */
+function tip({ kit, change }, at, label, takeOff) {
+  const settings = kit.nozzles?.[at.nozzle]?.settings;
+  const shut = String(at.shut) === 'true';
+  return html`${choice(label, at.nozzle, ids(kit.nozzles), (id) => change(() => setNozzle(at, id, kit)))}
+    ${settings ? choice(`${label} set to`, at.setting ?? '', ids(settings), (id) => change(() => { at.setting = id; })) : nothing}
+    ${takeOff ? html`<div class="field"><button aria-pressed=${shut} @click=${() => change(() => { if (shut) delete at.shut; else at.shut = 'true'; })}>${shut ? 'Open' : 'Shut'} ${label.toLowerCase()}</button></div>
+      <div class="field"><button @click=${() => change(takeOff, `${label} taken off.`)}>Take ${label.toLowerCase()} off</button></div>` : nothing}`;
+}
+
+/** A second tip beside the first, or one more. @param {any} monitor @param {any} kit */
+function another(monitor, kit) {
+  if (!monitor.tips) {
+    const { nozzle, setting, shut } = monitor;
+    for (const key of ['nozzle', 'setting', 'shut']) delete monitor[key];
+    monitor.tips = { a: { nozzle, ...(setting && { setting }), ...(shut && { shut }) } };
+  }
+  const first = Object.keys(kit.nozzles ?? {})[0] ?? '';
+  const tip = monitor.tips[freeKey(monitor.tips)] = { nozzle: first };
+  setNozzle(tip, first, kit);
+}
+
+/** Where one tip is left it bears the name of its line. @param {any} monitor */
+function only(monitor) {
+  const left = Object.values(monitor.tips);
+  if (left.length !== 1) return;
+  delete monitor.tips;
+  Object.assign(monitor, left[0]);
 }
 
 /** @param {Desk} desk @param {any} pipe */

@@ -1,27 +1,43 @@
-/** What feeds the engine, and how its pump is run. */
+/** What feeds the engine: one source, several supply lines side by side, or a relay of engines from the source. */
 import { html, nothing } from 'lit';
 import { choice, ids, rise, sized, text } from './fields.js';
 import { chain, chained } from './tree.js';
 
 /** @typedef {import('./outline.js').Desk} Desk */
+/** @typedef {Record<string, any>} Supply */
 
-const SOURCES = /** @type {const} */ ([
-  ['', 'not said'],
-  ['hydrant', 'a hydrant'],
-  ['tank', "the engine's tank"],
-  ['draft', 'open water, drafted'],
-]);
+/** @type {[string, string][]} */
+const SOURCES = [['hydrant', 'a hydrant'], ['tank', "the engine's tank"], ['draft', 'open water, drafted']];
 
 /** @param {Desk} desk */
 export function source(desk) {
   const { lay, kit, us, change } = desk;
   const supply = lay.supply ?? {};
-  if (supply.relay || supply.lines) return html`<p class="soft">Fed by ${supply.relay ? 'a relay' : 'several lines'}; change it in the text below.</p>`;
-  const word = ['hydrant', 'tank', 'draft'].find((key) => key in supply) ?? '';
+  const word = supply.lines ? 'lines' : wordOf(supply);
   return html`<div class="fields">
     ${choice('Engine', lay.engine, ids(kit.engines), (id) => change(() => { lay.engine = id; }))}
-    ${choice('Fed by', word, SOURCES, (to) => change(() => put(lay, to, kit, us)))}
-    ${word ? fields(desk, supply, word) : nothing}</div>`;
+    ${choice('Fed by', word, [['', 'not said'], ...SOURCES, ['lines', 'several supply lines']], (to) => change(() => put(lay, to, kit, us)))}
+    ${word && word !== 'lines' ? html`${fields(desk, supply, word)}${keep(desk, supply, word)}` : nothing}</div>
+    ${word === 'lines' ? several(desk, supply) : nothing}${word && word !== 'lines' ? relay(desk, supply) : nothing}`;
+}
+
+/** @param {Supply} supply */
+function wordOf(supply) {
+  return SOURCES.map(([word]) => word).find((word) => word in supply) ?? '';
+}
+
+/** The hose that supply is laid with, as far as the kit's names tell. @param {any} kit @param {boolean} us */
+function freshHose(kit, us) {
+  const hoses = Object.keys(kit.hoses ?? {});
+  return `${us ? '100 ft' : '25 m'} ${hoses.filter((id) => id.startsWith('supply'))[0] ?? hoses.at(-1) ?? ''}`;
+}
+
+/** A source with its hose. @param {any} lay @param {string} word @param {any} kit @param {boolean} us @returns {Supply} */
+function fresh(lay, word, kit, us) {
+  const hose = freshHose(kit, us);
+  if (word === 'hydrant') return { hydrant: us ? { static: '60 psi', residual: '40 psi', at: '800 gpm' } : { static: '400 kPa', residual: '280 kPa', at: '3000 L/min' }, hose, rise: us ? '0 ft' : '0 m' };
+  if (word === 'tank') return { tank: { level: kit.engines?.[lay.engine]?.tank ?? (us ? '500 gal' : '1800 L') } };
+  return { draft: { lift: us ? '10 ft' : '3 m', hose } };
 }
 
 /** @param {any} lay @param {string} word @param {any} kit @param {boolean} us */
@@ -30,30 +46,83 @@ function put(lay, word, kit, us) {
     delete lay.supply;
     return;
   }
-  const hoses = Object.keys(kit.hoses ?? {});
-  const widest = hoses.filter((id) => id.startsWith('supply'))[0] ?? hoses.at(-1) ?? '';
-  const hose = `${us ? '100 ft' : '25 m'} ${widest}`;
-  const level = us ? '0 ft' : '0 m';
-  if (word === 'hydrant') lay.supply = { hydrant: us ? { static: '60 psi', residual: '40 psi', at: '800 gpm' } : { static: '400 kPa', residual: '280 kPa', at: '3000 L/min' }, hose, rise: level, keep: us ? '20 psi' : '150 kPa' };
-  else if (word === 'tank') lay.supply = { tank: { level: kit.engines?.[lay.engine]?.tank ?? (us ? '500 gal' : '1800 L') } };
-  else lay.supply = { draft: { lift: us ? '10 ft' : '3 m', hose: `${us ? '100 ft' : '25 m'} ${widest}` } };
+  const least = us ? '20 psi' : '150 kPa';
+  if (word === 'lines') {
+    const before = lay.supply && wordOf(lay.supply) ? without(lay.supply) : fresh(lay, 'hydrant', kit, us);
+    lay.supply = { keep: lay.supply?.keep ?? least, lines: [before, fresh(lay, 'hydrant', kit, us)] };
+  } else {
+    lay.supply = { ...fresh(lay, word, kit, us), ...(word === 'hydrant' && { keep: least }) };
+  }
   const { engine, supply, ...rest } = lay;
   for (const key of Object.keys(lay)) delete lay[key];
   Object.assign(lay, { engine, supply, ...rest });
 }
 
-/** @param {Desk} desk @param {any} supply @param {string} word */
+/** A supply as one line among several. @param {Supply} supply @returns {Supply} */
+function without({ keep: _, relay: __, ...rest }) {
+  return rest;
+}
+
+/** @param {Desk} desk @param {Supply} supply */
+function several(desk, supply) {
+  const { lay, kit, us, change } = desk;
+  return html`<ol class="lay-legs">${supply.lines.map((/** @type {Supply} */ line, /** @type {number} */ i) => {
+    const word = wordOf(line);
+    return html`<li><h3>Supply line ${i + 1}</h3><div class="fields" role="group" aria-label="Supply line ${i + 1}">
+      ${choice('From', word, SOURCES, (to) => change(() => { supply.lines[i] = fresh(lay, to, kit, us); }))}${fields(desk, line, word)}</div>
+      ${supply.lines.length > 2 ? html`<p><button @click=${() => change(() => { supply.lines.splice(i, 1); }, `Supply line ${i + 1} taken up.`)}>Take up supply line ${i + 1}</button></p>` : nothing}</li>`;
+  })}</ol>
+    <div class="fields">${keep(desk, supply, 'lines')}</div>
+    <p><button @click=${() => change(() => supply.lines.push(fresh(lay, 'hydrant', kit, us)))}>Lay another supply line</button></p>`;
+}
+
+/** The engines between source and pump, the one at the source first. @param {Desk} desk @param {Supply} supply */
+function relay(desk, supply) {
+  const { lay, kit, us, change } = desk;
+  const pumpers = supply.relay ?? [];
+  const taken = [lay.engine, ...pumpers.map((/** @type {any} */ one) => one.engine)];
+  const free = Object.keys(kit.engines ?? {}).filter((id) => !taken.includes(id) && Object.keys(kit.engines[id].discharges ?? {}).length > 0);
+  return html`${pumpers.length ? html`<ol class="lay-legs">${pumpers.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li><h3>${one.engine} in the relay</h3>${pumper(desk, one)}
+      <p><button @click=${() => change(() => { pumpers.splice(i, 1); if (pumpers.length === 0) delete supply.relay; }, `${one.engine} taken out of the relay.`)}>Take ${one.engine} out</button></p></li>`)}</ol>` : nothing}
+    ${free.length ? html`<p><button @click=${() => change(() => { supply.relay = [...pumpers, { engine: free[0], discharge: Object.keys(kit.engines[free[0]].discharges)[0], hose: freshHose(kit, us), rise: us ? '0 ft' : '0 m' }]; })}>Let ${free[0]} relay the water</button></p>` : nothing}`;
+}
+
+/** @param {Desk} desk @param {any} one */
+function pumper({ kit, us, change }, one) {
+  const [psi, ft] = us ? ['psi', 'ft'] : ['kPa', 'm'];
+  return html`<div class="fields" role="group" aria-label=${`${one.engine} in the relay`}>
+    ${choice('Engine', one.engine, ids(kit.engines), (id) => change(() => { one.engine = id; one.discharge = Object.keys(kit.engines[id].discharges ?? {})[0] ?? ''; }))}
+    ${choice('Discharge', one.discharge, ids(kit.engines?.[one.engine]?.discharges), (id) => change(() => { one.discharge = id; }))}
+    ${hose(one, kit, ft, change)}${rise('From there it goes', one.rise, ft, (value) => change(() => { one.rise = value; }))}
+    ${text('Pumps at', one.pump ?? '', (value) => change(() => { if (value) one.pump = sized(value, psi); else delete one.pump; }), 'what is needed')}</div>`;
+}
+
+/** The first hose of a chain; longer ones are changed in the text. @param {any} holder @param {any} kit @param {string} unit @param {Desk['change']} change */
+function hose(holder, kit, unit, change) {
+  const parts = chain(holder.hose);
+  if (parts.length === 0) return nothing;
+  return html`${text('Hose', parts[0].length, (value) => change(() => { parts[0].length = sized(value, unit); holder.hose = chained(parts); }))}
+    ${choice('of', parts[0].hose, ids(kit.hoses), (id) => change(() => { parts[0].hose = id; holder.hose = chained(parts); }))}`;
+}
+
+/** @param {Desk} desk @param {any} map @param {string} key @param {string} label @param {string} unit */
+function quantity({ change }, map, key, label, unit) {
+  return text(label, map[key] ?? '', (value) => change(() => { if (value) map[key] = sized(value, unit); else delete map[key]; }));
+}
+
+/** @param {Desk} desk @param {Supply} supply @param {string} word */
+function keep(desk, supply, word) {
+  return word === 'tank' || word === 'draft' ? nothing : quantity(desk, supply, 'keep', 'Keep at the intake', desk.us ? 'psi' : 'kPa');
+}
+
+/** @param {Desk} desk @param {Supply} supply @param {string} word */
 function fields(desk, supply, word) {
   const { kit, us, change } = desk;
   const [psi, gpm, ft] = us ? ['psi', 'gpm', 'ft'] : ['kPa', 'L/min', 'm'];
   const at = supply[word];
-  const field = (/** @type {string} */ label, /** @type {any} */ map, /** @type {string} */ key, /** @type {string} */ unit) => text(label, map[key] ?? '', (value) => change(() => { if (value) map[key] = sized(value, unit); else delete map[key]; }));
-  const holder = word === 'draft' ? at : supply;
-  const parts = chain(holder.hose);
-  const hose = parts.length === 0 ? nothing : html`${text('Hose', parts[0].length, (value) => change(() => { parts[0].length = sized(value, ft); holder.hose = chained(parts); }))}
-    ${choice('of', parts[0].hose, ids(kit.hoses), (id) => change(() => { parts[0].hose = id; holder.hose = chained(parts); }))}`;
-  if (word === 'tank') return html`${field('Water in it', at, 'level', us ? 'gal' : 'L')}${field('Tank to pump gives at most', at, 'most', gpm)}`;
-  if (word === 'draft') return html`${field('Pump above the water', at, 'lift', ft)}${hose}${field('Strainer', at, 'strainer', '')}`;
-  return html`${field('Static', at, 'static', psi)}${field('Residual', at, 'residual', psi)}${field('at a flow of', at, 'at', gpm)}${field('Tested on', at, 'tested', '')}
-    ${hose}${rise('From there it goes', supply.rise, ft, (value) => change(() => { supply.rise = value; }))}${field('Keep at the intake', supply, 'keep', psi)}`;
+  const field = (/** @type {string} */ label, /** @type {string} */ key, /** @type {string} */ unit) => quantity(desk, at, key, label, unit);
+  if (word === 'tank') return html`${field('Water in it', 'level', us ? 'gal' : 'L')}${field('Tank to pump gives at most', 'most', gpm)}`;
+  if (word === 'draft') return html`${field('Pump above the water', 'lift', ft)}${hose(at, kit, ft, change)}${field('Strainer', 'strainer', '')}`;
+  return html`${field('Static', 'static', psi)}${field('Residual', 'residual', psi)}${field('at a flow of', 'at', gpm)}${field('Tested on', 'tested', '')}
+    ${hose(supply, kit, ft, change)}${rise('From there it goes', supply.rise, ft, (value) => change(() => { supply.rise = value; }))}`;
 }

@@ -1,89 +1,82 @@
-/** What if: the same lay with one thing changed and nobody touching pump or gates; shown beside the normal result. */
+/** What if: the same lay with one thing changed and nobody touching pump or gates, as the panel's gauges then show it. */
 import { html, nothing } from 'lit';
 import { check } from '../shared/api.js';
 import { set } from '../shared/text.js';
-import { behind, endOf } from './tree.js';
+import { choice, ids, sized, text } from './fields.js';
+import { behind } from './tree.js';
 import { write } from './yaml.js';
 
 /** @typedef {import('./tree.js').Leg} Leg */
-/** @typedef {{ says: string, does: (lay: any) => void }} Change */
-/** @typedef {{ says: string, shown?: any, trouble?: string }} Found */
+/** @typedef {{ asked: string, shown?: any, trouble?: string }} Found */
+/** @typedef {{ place: string, what: string, by: string }} Wish what shall happen to one hose or tip */
 
-/** Every leg of a lay with the way to it. @param {any} lay @returns {[string, Leg][]} */
-function legs(lay) {
-  /** @type {[string, Leg][]} */ const all = [];
-  const walk = (/** @type {string} */ path, /** @type {Leg} */ leg) => {
-    all.push([path, leg]);
-    behind(leg).forEach(([key, next]) => walk(key ? `${path}/${key}` : path, next));
+const EVENTS = /** @type {const} */ ([['burst', 'lets go at a coupling'], ['kink', 'kinks'], ['gate', 'has its gate half shut'], ['tip', 'gets another tip']]);
+
+/** What may happen at once: each tip turned, the hydrant weaker. @param {any} lay @param {any} shown @returns {string[]} */
+export function turns(lay, shown) {
+  return [...shown.tips.map((/** @type {any} */ tip) => `${tip.id} ${tip.shut ? 'opens' : 'shuts'}`), ...(lay.supply?.hydrant ? ['hydrant 75 %'] : [])];
+}
+
+/** A change as its button says it. @param {string} change */
+export function said(change) {
+  return change === 'hydrant 75 %' ? 'the hydrant gives a quarter less than tested' : change;
+}
+
+/** Where hose lies: the tips, the discharges and the joins of a lay. @param {any} lay @param {any} shown @returns {[string, string][]} */
+function places(lay, shown) {
+  const tips = shown.tips.map((/** @type {any} */ tip) => tip.id);
+  /** @type {[string, string][]} */ const all = tips.map((/** @type {string} */ tip) => [tip, `to ${tip}`]);
+  const rest = (/** @type {string} */ name, /** @type {Leg} */ leg, /** @type {string} */ from) => {
+    if (!tips.includes(name) && leg.hose && behind(leg).length) all.push([name, `${from} ${name}`]);
   };
-  lay.lines.forEach((/** @type {Leg} */ line) => walk(line.discharge, line));
-  Object.entries(lay.joins ?? {}).forEach(([name, joint]) => walk(name, joint));
+  lay.lines.forEach((/** @type {Leg} */ line) => rest(line.discharge, line, 'from'));
+  Object.entries(lay.joins ?? {}).forEach(([name, joint]) => { if (joint.hose && !tips.includes(name)) all.push([name, `behind ${name}`]); });
   return all;
 }
 
-/** The leg at the end of a way. @param {any} lay @param {string} path @returns {Leg} */
-function legAt(lay, path) {
-  return legs(lay).find(([at]) => at === path)?.[1] ?? {};
+/** The chooser of what happens to one hose. @param {any} lay @param {any} shown @param {any} kit @param {boolean} us @param {Wish} wish @param {(wish: Wish) => void} choose @param {(change: string) => void} show */
+export function chooser(lay, shown, kit, us, wish, choose, show) {
+  const all = places(lay, shown);
+  const place = all.some(([id]) => id === wish.place) ? wish.place : all[0]?.[0] ?? '';
+  const isTip = shown.tips.some((/** @type {any} */ tip) => tip.id === place);
+  const what = wish.what === 'tip' && !isTip ? 'burst' : wish.what;
+  const nozzles = Object.keys(kit.nozzles ?? {});
+  const by = what === 'burst' ? (/^[1-9][0-9]?$/.test(wish.by) ? wish.by : '1') : what === 'kink' ? (wish.by.includes('@') ? wish.by : us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min') : what === 'tip' ? (nozzles.includes(wish.by.split(' ')[0]) ? wish.by : nozzles[0] ?? '') : 'half';
+  return html`<div class="fields">${choice('The hose', place, all, (id) => choose({ place: id, what, by: '' }))}
+    ${choice('What happens', what, EVENTS.filter(([word]) => word !== 'tip' || isTip), (word) => choose({ place, what: word, by: '' }))}
+    ${what === 'burst' ? text('Coupling, counted from its start', by, (value) => choose({ place, what, by: value.trim() })) : nothing}
+    ${what === 'kink' ? text('It takes', by, (value) => choose({ place, what, by: sized(value, '') })) : nothing}
+    ${what === 'tip' ? choice('To', by, tips(kit), (id) => choose({ place, what, by: id })) : nothing}
+    <div class="field"><button @click=${() => show(`${place} ${what} ${by}`)}>Show it</button></div></div>`;
 }
 
-/** A hydrant that gives less than tested: the same drop at three quarters of the flow. @param {any} hydrant */
-function weaken(hydrant) {
-  const [number, ...unit] = String(hydrant.at).split(' ');
-  hydrant.at = `${Number(number) * 0.75} ${unit.join(' ')}`;
+/** Every nozzle, with each of its settings. @param {any} kit @returns {[string, string][]} */
+function tips(kit) {
+  return ids(kit.nozzles).flatMap(([id]) => {
+    const settings = Object.keys(kit.nozzles[id].settings ?? {});
+    return settings.length ? settings.map((name) => /** @type {[string, string]} */ ([`${id} ${name}`, `${id}, ${name}`])) : [/** @type {[string, string]} */ ([id, id])];
+  });
 }
 
-/** What may happen to a lay. @param {any} lay @param {any} shown @param {boolean} us @returns {Change[]} */
-export function changes(lay, shown, us) {
-  /** @type {Change[]} */ const first = [];
-  /** @type {Change[]} */ const all = [];
-  for (const [path, leg] of legs(lay)) {
-    const name = shown.paths[path] ?? path;
-    if (endOf(leg) === 'nozzle') {
-      const shut = String(leg.shut) === 'true';
-      first.push({ says: `${name} ${shut ? 'opens' : 'shuts'}`, does: (other) => { if (shut) delete legAt(other, path).shut; else legAt(other, path).shut = 'true'; } });
-    }
-    if (leg.hose) {
-      all.push({ says: `the hose to ${name} bursts at its first coupling`, does: (other) => { legAt(other, path).damage = { burst: '1' }; } });
-      all.push({ says: `the hose to ${name} kinks`, does: (other) => { legAt(other, path).damage = { kink: us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min' }; } });
-      all.push({ says: `the gate to ${name} is half shut`, does: (other) => { legAt(other, path).gate = 'half'; } });
-    }
-  }
-  if (lay.supply?.hydrant) first.push({ says: 'the hydrant gives a quarter less than tested', does: (other) => weaken(other.supply.hydrant) });
-  return [...first, ...all];
-}
-
-/** The lay with pump and gates left as they stand, and one change. @param {any} lay @param {any} shown @param {Change} change */
-export function changed(lay, shown, change) {
-  const other = structuredClone(lay);
-  const pump = shown.result.pump.pressure;
-  other.ask = { pump: `${pump.value} ${pump.unit}` };
-  for (const gate of shown.result.gates ?? []) {
-    const line = other.lines.find((/** @type {Leg} */ one) => one.discharge === gate.discharge);
-    const flow = gate.flow;
-    if (line && flow) line.gate = `${gate.gateDown.value} ${gate.gateDown.unit} @ ${flow.value} ${flow.unit}`;
-  }
-  change.does(other);
-  return other;
-}
-
-/** @param {any} lay @param {any} shown @param {Change} change @returns {Promise<Found>} */
-export async function find(lay, shown, change) {
+/** @param {any} lay @param {string} change @returns {Promise<Found>} */
+export async function find(lay, change) {
   try {
-    return { says: change.says, shown: await check('/lays/solve', { text: write(changed(lay, shown, change)) }) };
+    return { asked: change, shown: (await check('/lays/solve', { text: write(lay), whatIf: change })).whatIf };
   } catch (error) {
-    return { says: change.says, trouble: error instanceof Error ? error.message : String(error) };
+    return { asked: change, trouble: error instanceof Error ? error.message : String(error) };
   }
 }
 
-/** @param {any} shown the normal result @param {Found} found */
-export function beside(shown, found) {
-  if (found.trouble) return html`<p class="wrong">If ${found.says}: ${set(found.trouble)}</p>`;
-  const then = new Map(found.shown.tips.map((/** @type {any} */ tip) => [tip.id, tip]));
-  const cell = (/** @type {any} */ tip) => (!tip || tip.shut ? 'shut' : html`${tip.flow}, ${tip.pressure}`);
-  return html`<h3>If ${found.says}, pump and gates untouched</h3>
-    ${found.shown.broken.map((/** @type {string} */ line) => html`<p class="wrong">Beyond its limit: ${set(line)}</p>`)}
-    <div class="wide" tabindex="0" role="region" aria-label="What if ${found.says}"><table><thead><tr><th scope="col" class="words">at</th><th scope="col">now</th><th scope="col">then</th></tr></thead><tbody>
-      <tr><th scope="row" class="words">pump, ${shown.pump.pressure.split(' ±')[0]}</th><td>${shown.pump.flow}</td><td>${found.shown.pump.flow}</td></tr>
-      ${shown.pump.intake ? html`<tr><th scope="row" class="words">intake</th><td>${shown.pump.intake}</td><td>${found.shown.pump.intake}</td></tr>` : nothing}
-      ${shown.tips.map((/** @type {any} */ tip) => html`<tr><th scope="row" class="words">${tip.id}</th><td>${cell(tip)}</td><td>${cell(then.get(tip.id))}</td></tr>`)}</tbody></table></div>`;
+/** @param {Found} found */
+export function beside(found) {
+  if (found.trouble) return html`<p class="wrong">If ${said(found.asked)}: ${set(found.trouble)}</p>`;
+  const { says, broken, gauges, tips, cautions } = found.shown;
+  const row = (/** @type {string} */ name, /** @type {any} */ one) => html`<tr><th scope="row" class="words">${name}</th><td>${one.now}</td><td>${one.then}</td></tr>`;
+  return html`<h3>If ${says}, pump and gates untouched</h3>
+    ${broken.map((/** @type {string} */ line) => html`<p class="wrong">Beyond its limit: ${set(line)}</p>`)}
+    ${cautions.map((/** @type {string} */ line) => html`<p class="caution">${set(line)}</p>`)}
+    <div class="wide" tabindex="0" role="region" aria-label="What if ${says}"><table><thead><tr><th scope="col" class="words">gauge</th><th scope="col">now</th><th scope="col">then</th></tr></thead>
+      <tbody>${gauges.map((/** @type {any} */ one) => row(one.gauge, one))}</tbody>
+      <thead><tr><th scope="col" class="words">tip</th><th scope="col">now</th><th scope="col">then</th></tr></thead>
+      <tbody>${tips.map((/** @type {any} */ one) => row(one.id, one))}</tbody></table></div>`;
 }

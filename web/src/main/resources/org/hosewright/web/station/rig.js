@@ -36,9 +36,9 @@ function order(rig, zone) {
 function summary(rig) {
   const unverified = rig.grounds.filter((ground) => !ground.verified).length;
   const count = (/** @type {string} */ state) => rig.due.filter((one) => one.state === state).length;
-  const parts = [`${rig.grounds.length - unverified} of ${counted(rig.grounds.length, 'loss', 'losses')} verified`];
+  const parts = [`${rig.grounds.length - unverified} of ${rig.grounds.length} losses verified`];
   for (const state of ['over', 'due soon', 'out of service', 'not known']) {
-    if (count(state)) parts.push(`${counted(count(state), 'test')} ${state}`);
+    if (count(state)) parts.push(`${count(state)} ${count(state) === 1 ? 'test' : 'tests'} ${state}`);
   }
   return `${parts.join('; ')}.`;
 }

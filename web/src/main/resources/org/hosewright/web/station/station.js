@@ -45,7 +45,7 @@ class Station extends Part {
         : html`${ready === 0 ? 'Not one of' : `${capital(counted(ready, 'line').split(' ')[0])} of`} ${counted(lines.length, 'line')}.`}</p>
       <p class="soft">Ready means: measured on a test night, with the hose's service test in date, and as long as is safe.</p>
       <ol class="ready">${lines.map((/** @type {any} */ line) => this.line(line))}</ol>
-      ${this.orders()}${this.nights()}`;
+      ${this.orders()}${this.stretches()}${this.nights()}`;
   }
 
   /** @param {any} line */
@@ -64,6 +64,14 @@ class Station extends Part {
       <p class="soft">${inForce ? html`<a href="/orders?order=${inForce}">Order ${inForce}</a> is in force, signed by ${signed.who}, ${moment(signed.at, this.zone)}.` : html`No order is in force. <a href="/orders">Propose one</a>`}
         ${waiting ? html` <a href="/orders?order=${waiting}">Order ${waiting}</a> waits for a signature.` : nothing}</p>
       <ol class="ready">${engines.map((/** @type {import('./rig.js').Rig} */ rig) => rigOf(rig, this.zone, engines.length <= FEW))}</ol></section>`;
+  }
+
+  stretches() {
+    const { kept, stale } = this.found.stretches;
+    if (kept === 0) return nothing;
+    return html`<section data-stretches><h2>Stretch sheets</h2>
+      <p class="soft">${stale.length === 0 ? `${capital(counted(kept, 'stretch', 'stretches'))} kept; nothing that ${kept === 1 ? 'its sheet rests' : 'their sheets rest'} on has changed.` : `${stale.length} of ${counted(kept, 'stretch', 'stretches')} stale.`}</p>
+      ${stale.length === 0 ? nothing : html`<ul class="plain">${stale.map((/** @type {any} */ one) => html`<li><b>${one.title}</b>: ${set(one.why.join(' '))} <a href="/ground?stretch=${one.id}">Look at it again</a></li>`)}</ul>`}</section>`;
   }
 
   nights() {

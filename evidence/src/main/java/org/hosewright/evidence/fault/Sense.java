@@ -1,7 +1,6 @@
-package org.hosewright.evidence.calibration;
+package org.hosewright.evidence.fault;
 
 import java.util.Optional;
-import org.hosewright.evidence.fault.Hearing;
 import org.hosewright.evidence.joint.Fit;
 import org.hosewright.evidence.joint.Scatter;
 import org.hosewright.evidence.joint.Survey;
@@ -12,7 +11,7 @@ import org.hosewright.evidence.joint.Unknown;
  * @param survey the night
  * @param hearing what was set aside, and the fit of the rest
  */
-record Sense(Survey survey, Hearing hearing) {
+public record Sense(Survey survey, Hearing hearing) {
     /** Scatter this many times what the instruments make one expect is not scatter any more. */
     private static final double MOST_SCATTER = 6;
 
@@ -20,7 +19,7 @@ record Sense(Survey survey, Hearing hearing) {
     private static final double MOST_DEVIATIONS = 4;
 
     /** What speaks against the night as a whole, as a sentence. */
-    Optional<String> findObjection() {
+    public Optional<String> findObjection() {
         if (hearing.isHopeless()) {
             return Optional.of(
                     "the readings contradict each other as a whole: no hose, piping and nozzle could give them");

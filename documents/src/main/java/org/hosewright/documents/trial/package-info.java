@@ -1,0 +1,5 @@
+/** Papers of a blind trial. */
+@NullMarked
+package org.hosewright.documents.trial;
+
+import org.jspecify.annotations.NullMarked;
