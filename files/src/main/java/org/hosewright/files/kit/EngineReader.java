@@ -61,7 +61,7 @@ final class EngineReader {
 
     private static Discharge discharge(String id, YamlValue value) {
         YamlMap map = value.map();
-        map.only("size", "loss", "basis");
+        map.only("size", "loss", "basis", CouplingReader.KEY);
         return new Discharge(
                 id,
                 map.find("size").map(EquipmentReader::diameter),

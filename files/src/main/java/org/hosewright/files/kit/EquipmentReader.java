@@ -92,7 +92,7 @@ final class EquipmentReader {
     }
 
     private static Appliance appliance(String id, YamlMap map, List<String> assumed) {
-        map.only("loss", "per", "rated");
+        map.only("loss", "per", "rated", CouplingReader.IN, CouplingReader.OUT);
         String forms = "'0.55 psi @ 100 gpm', or { rule: 10 psi, from: 350 gpm }";
         ApplianceLoss loss = loss(map.get("loss", forms));
         Optional<Appliance.Per> per = map.find("per").map(EquipmentReader::per);

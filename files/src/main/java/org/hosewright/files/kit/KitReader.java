@@ -34,6 +34,7 @@ final class KitReader {
         "appliances",
         "engines",
         "instruments",
+        "adapters",
         "packages",
         "rule",
         "reserve",
@@ -86,7 +87,8 @@ final class KitReader {
                 Map.of(),
                 file.findMap("rule").map(KitReader::rule),
                 file.find("reserve").map(KitReader::reserve),
-                Map.of());
+                Map.of(),
+                CouplingReader.of(file));
     }
 
     private static Kit whole(Kit bare, Map<String, HosePackage> packages, Map<String, NightRecord> nights) {
@@ -103,7 +105,8 @@ final class KitReader {
                 packages,
                 bare.rule(),
                 bare.reserve(),
-                nights);
+                nights,
+                bare.couplings());
     }
 
     private <T> Map<String, T> section(

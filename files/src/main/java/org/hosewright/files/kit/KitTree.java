@@ -10,6 +10,7 @@ import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Engine;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.HoseLaw;
+import org.hosewright.ledger.kit.Couplings;
 import org.hosewright.ledger.kit.EngineRecord;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
@@ -57,6 +58,7 @@ final class KitTree {
         section(top, "appliances", kit.appliances(), this::appliance);
         section(top, "engines", kit.engines(), this::engine);
         section(top, "instruments", kit.instruments(), this::instrument);
+        section(top, "adapters", kit.couplings().adapters(), this::through);
         section(top, "packages", kit.packages(), this::pack);
         kit.rule().ifPresent(rule -> top.put("rule", rule(rule)));
         put(top, "reserve", kit.reserve().map(written::length));
@@ -118,6 +120,14 @@ final class KitTree {
         }
         map.put("per", appliance.per() == Appliance.Per.LEG ? "leg" : "total");
         put(map, "rated", appliance.rated().map(written::pressure));
+        map.putAll(through(kit.couplings().appliances().getOrDefault(appliance.id(), Couplings.Through.UNSAID)));
+        return map;
+    }
+
+    private Map<String, Object> through(Couplings.Through sides) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        put(map, CouplingReader.IN, sides.in().map(written::coupling));
+        put(map, CouplingReader.OUT, sides.out().map(written::coupling));
         return map;
     }
 
@@ -148,6 +158,11 @@ final class KitTree {
                 map,
                 "basis",
                 Optional.ofNullable(record.pipingBasis().get(outlet.id())).map(basis -> basis.text()));
+        String id = Couplings.discharge(record.engine().id(), outlet.id());
+        put(
+                map,
+                CouplingReader.KEY,
+                Optional.ofNullable(kit.couplings().discharges().get(id)).map(written::coupling));
         return map;
     }
 

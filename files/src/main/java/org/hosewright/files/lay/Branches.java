@@ -40,6 +40,7 @@ final class Branches {
 
     static Laid of(LayDocument lay, Kit kit, String source) {
         Branches reader = new Branches(kit, TipNames.of(lay));
+        reader.assumed.addAll(Mating.check(lay, kit));
         Engine engine = KitLines.get(kit.engines(), lay.engine(), "engine").engine();
         List<Lay.FromDischarge> lines = reader.lines(lay, engine);
         Map<String, Joint> joins = reader.joins(lay);

@@ -10,6 +10,7 @@ import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.Temperature;
 import org.hosewright.hydraulics.quantity.Volume;
+import org.hosewright.ledger.kit.Coupling;
 
 /** What feeds an engine, as the file says it.
  *
@@ -46,8 +47,11 @@ public record LaidSource(
      * @param residual pressure at the test's flow
      * @param at the test's flow
      * @param tested its day, where known
+     * @param coupling of its outlet, where stated
      */
-    public record Hydrant(Pressure still, Pressure residual, Flow at, Optional<LocalDate> tested) implements From {
+    public record Hydrant(
+            Pressure still, Pressure residual, Flow at, Optional<LocalDate> tested, Optional<Coupling> coupling)
+            implements From {
         @Override
         public String word() {
             return "hydrant";

@@ -11,6 +11,7 @@ import org.hosewright.files.lay.LaidSource.From;
 import org.hosewright.files.lay.LaidSource.Hydrant;
 import org.hosewright.files.lay.LaidSource.Pumper;
 import org.hosewright.files.lay.LaidSource.Tank;
+import org.hosewright.files.term.CouplingText;
 import org.hosewright.files.term.Names;
 import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
@@ -90,13 +91,14 @@ final class SourceReader {
     }
 
     private static Hydrant hydrant(YamlMap map) {
-        map.only("static", "residual", "at", "tested");
+        map.only("static", "residual", "at", "tested", "coupling");
         YamlValue residual = map.get("residual", Kind.PRESSURE.inWords());
         Hydrant hydrant = new Hydrant(
                 Quantities.pressure(map.get("static", Kind.PRESSURE.inWords())),
                 Quantities.pressure(residual),
                 Quantities.flow(map.get("at", Kind.FLOW.inWords())),
-                map.find("tested").map(Quantities::day));
+                map.find("tested").map(Quantities::day),
+                map.find("coupling").map(CouplingText::read));
         if (hydrant.residual().pascals() >= hydrant.still().pascals()) {
             throw residual.refused("residual pressure", "less than the static pressure");
         }

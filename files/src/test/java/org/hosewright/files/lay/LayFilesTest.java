@@ -61,7 +61,7 @@ class LayFilesTest {
         LaidSource supply = lay.supply().orElseThrow();
         assertThat(supply.from())
                 .contains(new LaidSource.Hydrant(
-                        Pressure.ofPsi(62), Pressure.ofPsi(44), Flow.ofGpm(890), Optional.empty()));
+                        Pressure.ofPsi(62), Pressure.ofPsi(44), Flow.ofGpm(890), Optional.empty(), Optional.empty()));
         assertThat(supply.keep()).contains(Pressure.ofPsi(20));
         assertThat(supply.rise()).contains(Length.ofFeet(12));
         LayDocument.Leg leg = lay.lines().get(0).leg();

@@ -71,7 +71,8 @@ public final class Acceptance {
                 old.packages(),
                 old.rule(),
                 old.reserve(),
-                evidence);
+                evidence,
+                old.couplings());
     }
 
     /** A record with a term taken over. */

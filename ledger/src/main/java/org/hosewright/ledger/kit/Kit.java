@@ -25,6 +25,7 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
  * @param rule the present rule of thumb, where there is one
  * @param reserve hose that the company keeps back from the longest safe stretch, where it has said so
  * @param evidence test nights whose numbers were taken over
+ * @param couplings of discharges, appliances and adapters, as far as the kit says them
  */
 public record Kit(
         String company,
@@ -39,7 +40,8 @@ public record Kit(
         Map<String, HosePackage> packages,
         Optional<RuleOfThumb> rule,
         Optional<Length> reserve,
-        Map<String, NightRecord> evidence) {
+        Map<String, NightRecord> evidence,
+        Couplings couplings) {
     public Kit {
         crewReaction = kept(crewReaction);
         hoses = kept(hoses);
@@ -49,6 +51,38 @@ public record Kit(
         instruments = kept(instruments);
         packages = kept(packages);
         evidence = kept(evidence);
+    }
+
+    /** A kit that says nothing of the couplings of discharges and appliances. */
+    public Kit(
+            String company,
+            String zone,
+            UnitSystem units,
+            Map<Integer, Force> crewReaction,
+            Map<String, HoseRecord> hoses,
+            Map<String, NozzleRecord> nozzles,
+            Map<String, Appliance> appliances,
+            Map<String, EngineRecord> engines,
+            Map<String, InstrumentRecord> instruments,
+            Map<String, HosePackage> packages,
+            Optional<RuleOfThumb> rule,
+            Optional<Length> reserve,
+            Map<String, NightRecord> evidence) {
+        this(
+                company,
+                zone,
+                units,
+                crewReaction,
+                hoses,
+                nozzles,
+                appliances,
+                engines,
+                instruments,
+                packages,
+                rule,
+                reserve,
+                evidence,
+                Couplings.NONE);
     }
 
     /** A safe stretch less the company's reserve, in whole sections; never below 0. */
@@ -73,7 +107,8 @@ public record Kit(
                 others,
                 rule,
                 reserve,
-                evidence);
+                evidence,
+                couplings);
     }
 
     /** The same kit with the packages of one engine only.

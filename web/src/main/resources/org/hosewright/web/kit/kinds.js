@@ -31,7 +31,7 @@ function nozzleFields(entry, us) {
       { path: ['settings', name, 'kind'], label: `${name}: kind`, options: kinds },
       ...tipFields(['settings', name], entry.settings[name]?.kind ?? '', us)]) : tipFields([], entry.kind ?? '', us)),
     field('most', 'highest pressure its maker allows', us ? '200 psi' : '1400 kPa'),
-    field('flow', 'true flow as a share of the rated one', '102 ± 1.5 %'),
+    field('flow', 'true flow as a share of the rated one', '102 ± 1.5 %'), field('coupling', 'coupling', us ? '1 1/2 in NH' : '64 mm instantaneous'),
     ...(entry.kind === 'smooth-bore' || !entry.kind ? [field('gauged', 'bore gauged on', '2026-05-12')] : []),
   ];
 }
@@ -47,7 +47,8 @@ function engineFields(entry, kit, us) {
     ...Object.keys(entry.discharges ?? {}).flatMap((name) => [
       { path: ['discharges', name, 'size'], label: `${name}: size`, example: us ? '2 in' : '70 mm' },
       { path: ['discharges', name, 'loss'], label: `${name}: piping loss`, example: us ? '2.06 psi @ 100 gpm' : '0.7 kPa @ 100 L/min' },
-      { path: ['discharges', name, 'basis'], label: `${name}: loss rests on`, example: 'test drill-night' }]),
+      { path: ['discharges', name, 'basis'], label: `${name}: loss rests on`, example: 'test drill-night' },
+      { path: ['discharges', name, 'coupling'], label: `${name}: coupling`, example: us ? '2 1/2 in NH' : '64 mm instantaneous' }]),
   ];
 }
 
@@ -72,7 +73,7 @@ export const KINDS = [
     fields: (_, __, us) => [field('diameter', 'diameter', us ? '1 3/4 in' : '45 mm'), field('section', 'section', us ? '50 ft' : '25 m'),
       field('loss', 'loss', us ? '9.19 psi / 100 ft @ 100 gpm' : '14.5 kPa / 100 m @ 100 L/min'),
       field('hazen-williams', 'or by Hazen-Williams, C', '140'), field('roughness', 'or by the roughness of its lining', '0.02 mm'), field('basis', 'loss rests on', 'book, maker, estimate, test drill-night'),
-      field('service-test', 'service test', us ? '300 psi' : '2000 kPa'), field('tested', 'tested on', '2026-04-11'), field('made', 'made in', '2019')] },
+      field('service-test', 'service test', us ? '300 psi' : '2000 kPa'), field('tested', 'tested on', '2026-04-11'), field('made', 'made in', '2019'), field('coupling', 'coupling', us ? '1 1/2 in NH' : '64 mm instantaneous')] },
   { key: 'nozzles', title: 'Nozzles', one: 'nozzle', empty: 'No nozzle yet: smooth bore, fog, automatic, selectable or break-apart.',
     summary: (nozzle) => [nozzle.kind, ...tipSaid(nozzle), ...Object.entries(nozzle.settings ?? {}).map(([name, tip]) => `${name}: ${tipSaid(tip).join(', ')}`),
       nozzle.most ? `at most ${nozzle.most}` : '', nozzle.flow ? `flows ${nozzle.flow}` : '', nozzle.gauged ? `bore gauged ${nozzle.gauged}` : ''],
@@ -91,7 +92,10 @@ export const KINDS = [
   { key: 'appliances', title: 'Wyes and other appliances', one: 'appliance', empty: 'None.',
     summary: (one) => [typeof one.loss === 'string' ? one.loss : one.loss ? `${one.loss.rule} from ${one.loss.from}` : '', `per ${one.per}`, one.rated ? `rated ${one.rated}` : ''],
     fields: (entry, _, us) => [...(typeof entry.loss === 'object' ? [field('loss.rule', 'allowance', us ? '10 psi' : '70 kPa'), field('loss.from', 'from', us ? '350 gpm' : '1300 L/min')]
-      : [field('loss', 'loss', us ? '0.55 psi @ 100 gpm' : '0.3 kPa @ 100 L/min')]), field('per', 'loss at the flow of', '', ['leg', 'total']), field('rated', 'rated', us ? '250 psi' : '1600 kPa')] },
+      : [field('loss', 'loss', us ? '0.55 psi @ 100 gpm' : '0.3 kPa @ 100 L/min')]), field('per', 'loss at the flow of', '', ['leg', 'total']), field('rated', 'rated', us ? '250 psi' : '1600 kPa'),
+      field('in', 'coupling the water comes in by', us ? '2 1/2 in NH' : '64 mm instantaneous'), field('out', 'coupling it leaves by', us ? '1 1/2 in NH' : '64 mm instantaneous')] },
+  { key: 'adapters', title: 'Adapters', one: 'adapter', empty: 'None. An adapter leads from one coupling to another that would not mate.',
+    summary: (one) => [`${one.in} to ${one.out}`], fields: (_, __, us) => [field('in', 'from', us ? '2 1/2 in NH' : '64 mm instantaneous'), field('out', 'to', us ? '1 1/2 in NH' : '45 mm storz')] },
   { key: 'packages', title: 'Packages', one: 'package', empty: 'No package yet: one line as it lies on the rig.',
     summary: (one) => [`${one.engine}, ${one.discharge}`, one.hose, `${one.nozzle}${one.setting ? ` (${one.setting})` : ''}`, one.target ? `wants ${one.target}` : '', one.least ? `at least ${one.least}` : '', one.ordered ? `ordered ${one.ordered}` : ''],
     fields: packageFields },
