@@ -21,6 +21,7 @@ public record Page(String path, String name, String question, String module) {
             new Page("/lay", "lay", "What do we pump for this?", "lay/lay.js"),
             new Page("/papers", "papers", "What goes on the rig?", "papers/papers.js"),
             new Page("/orders", "orders", "What is ordered?", "orders/orders.js"),
+            new Page("/neighbours", "neighbours", "What do the neighbours pump?", "neighbours/neighbours.js"),
             new Page("/kit", "kit", "What do we have?", "kit/kit.js"),
             new Page("/people", "people", "Who may do what?", "people/people.js"),
             new Page("/history", "history", "Who changed what, when, why?", "history/history.js"));

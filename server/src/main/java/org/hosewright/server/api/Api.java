@@ -46,6 +46,9 @@ public final class Api {
                         signing.list(),
                         new OrderRoutes(ports.orders(), signing, desk).list(),
                         new BedRoutes(desk, kit).list(),
+                        new ExchangeRoutes(
+                                        new ExchangeDesk(ports, desk, kit, config.clock()), new ExchangePapers(config))
+                                .list(),
                         listGround(ports, desk, stretches),
                         new PictureRoutes(ports.leaves()).list(),
                         new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit), config)
