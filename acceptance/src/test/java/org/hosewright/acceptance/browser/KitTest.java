@@ -36,7 +36,17 @@ final class KitTest extends AtStation {
     @Test
     void emptyPagesTeachTheNextStepHolds() {
         for (String path : new String[] {
-            "/", "/bed", "/drill", "/reach", "/ground", "/papers", "/orders", "/neighbours", "/kit", "/people", "/history"
+            "/",
+            "/bed",
+            "/drill",
+            "/reach",
+            "/ground",
+            "/papers",
+            "/orders",
+            "/neighbours",
+            "/kit",
+            "/people",
+            "/history"
         }) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();

@@ -18,6 +18,8 @@ import org.hosewright.ledger.exchange.Fingerprint;
 import org.hosewright.ledger.exchange.Handing;
 import org.hosewright.ledger.exchange.Neighbour;
 import org.hosewright.ledger.exchange.SignedHandover;
+import org.hosewright.ledger.history.Hat;
+import org.hosewright.ledger.leaf.LeafKind;
 import org.hosewright.ledger.leaf.LeafSaving;
 import org.hosewright.server.guard.Refusal;
 
@@ -25,6 +27,9 @@ import org.hosewright.server.guard.Refusal;
 final class ExchangeRoutes {
     /** A file as base64, with what stands around it [bytes]. */
     private static final int MOST_BYTES = ExchangeFile.LIMIT * 4 / 3 + 10_000;
+
+    private static final Hat HANDS_OVER = LeafKind.HANDOVER.hat();
+    private static final Hat TAKES_IN = LeafKind.NEIGHBOUR.hat();
 
     private final ExchangeDesk desk;
     private final ExchangePapers papers;
@@ -37,15 +42,15 @@ final class ExchangeRoutes {
     List<Route> list() {
         return List.of(
                 Route.get("/exchange", this::all),
-                Route.post("/exchange/handovers", this::handOver),
-                Route.post("/exchange/withdrawals", this::withdraw),
+                Route.post("/exchange/handovers", HANDS_OVER, this::handOver),
+                Route.post("/exchange/withdrawals", HANDS_OVER, this::withdraw),
                 Route.get("/exchange/handed.exchange", this::handed),
                 Route.get("/exchange/handed.pdf", this::handedSheet),
-                Route.post("/exchange/arrivals", this::look),
-                Route.post("/exchange/neighbours", this::keep),
-                Route.post("/exchange/neighbours/{neighbour}/taken-out", this::takeOut),
+                Route.ask("/exchange/arrivals", this::look),
+                Route.post("/exchange/neighbours", TAKES_IN, this::keep),
+                Route.post("/exchange/neighbours/{neighbour}/taken-out", TAKES_IN, this::takeOut),
                 Route.get("/exchange/neighbours/{neighbour}/sheet.pdf", this::sheet),
-                Route.post("/exchange/sheet-codes", this::scanned));
+                Route.ask("/exchange/sheet-codes", this::scanned));
     }
 
     private ExchangeShown shown() {
