@@ -39,6 +39,7 @@ final class KitTest extends AtStation {
             "/",
             "/bed",
             "/drill",
+            "/trial",
             "/reach",
             "/ground",
             "/papers",

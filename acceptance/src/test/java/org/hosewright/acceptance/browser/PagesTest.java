@@ -24,6 +24,7 @@ final class PagesTest {
             "/",
             "/bed",
             "/drill",
+            "/trial",
             "/reach",
             "/ground",
             "/lay",
