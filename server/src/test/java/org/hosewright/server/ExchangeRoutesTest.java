@@ -69,7 +69,7 @@ final class ExchangeRoutesTest {
         var read = ExchangeFile.read(signed.getBytes(StandardCharsets.UTF_8), "ours");
         assertThat(read.handover().packages()).hasSize(1);
         assertThat(signed).contains("1 1/2 in NH").contains("\"by\":\"Chief\"");
-        assertThat(ask("/exchange/arrivals", arrival(signed.getBytes(StandardCharsets.UTF_8)), 422))
+        assertThat(ask("/exchange/arrivals/look", arrival(signed.getBytes(StandardCharsets.UTF_8)), 422))
                 .contains("our own");
         String code = "{\"text\": \"HOSEWRIGHT 1;key=" + read.fingerprint().digits() + ";file=" + read.check() + "\"}";
         assertThat(ask("/exchange/sheet-codes", code, 200))
@@ -89,10 +89,10 @@ final class ExchangeRoutesTest {
     @Test
     void aChangedFileIsRefused() throws IOException {
         file[file.length / 2] ^= 1;
-        assertThat(ask("/exchange/arrivals", arrival(file), 422)).contains("CHANGED");
-        assertThat(ask("/exchange/arrivals", arrival(new byte[ExchangeFile.LIMIT + 1]), 422))
+        assertThat(ask("/exchange/arrivals/look", arrival(file), 422)).contains("CHANGED");
+        assertThat(ask("/exchange/arrivals/look", arrival(new byte[ExchangeFile.LIMIT + 1]), 422))
                 .contains("at most 200000 bytes");
-        assertThat(ask("/exchange/arrivals", "{\"file\": \"?\"}", 422)).contains("base64");
+        assertThat(ask("/exchange/arrivals/look", "{\"file\": \"?\"}", 422)).contains("base64");
         assertThat(running.get("/api/v1/exchange/handed.exchange").statusCode()).isEqualTo(404);
         assertThat(running.get("/api/v1/exchange/neighbours/nobody/sheet.pdf").statusCode())
                 .isEqualTo(404);
@@ -103,7 +103,7 @@ final class ExchangeRoutesTest {
     }
 
     private JsonNode look(byte[] bytes) throws IOException {
-        return JSON.readTree(ask("/exchange/arrivals", arrival(bytes), 200));
+        return JSON.readTree(ask("/exchange/arrivals/look", arrival(bytes), 200));
     }
 
     private String keep(String fingerprint, int status) {

@@ -46,7 +46,7 @@ final class ExchangeRoutes {
                 Route.post("/exchange/withdrawals", HANDS_OVER, this::withdraw),
                 Route.get("/exchange/handed.exchange", this::handed),
                 Route.get("/exchange/handed.pdf", this::handedSheet),
-                Route.ask("/exchange/arrivals", this::look),
+                Route.ask("/exchange/arrivals/look", this::look),
                 Route.post("/exchange/neighbours", TAKES_IN, this::keep),
                 Route.post("/exchange/neighbours/{neighbour}/taken-out", TAKES_IN, this::takeOut),
                 Route.get("/exchange/neighbours/{neighbour}/sheet.pdf", this::sheet),

@@ -62,7 +62,7 @@ class TakeIn extends Part {
     try {
       const bytes = new Uint8Array(await file.slice(0, 200_001).arrayBuffer());
       this.file = { file: base64(bytes), name: file.name };
-      this.came = await check('/exchange/arrivals', this.file);
+      this.came = await check('/exchange/arrivals/look', this.file);
     } catch (error) {
       this.refused = error instanceof Error ? error.message : String(error);
     }
