@@ -55,7 +55,6 @@ public final class Demo {
             ports.drills().create(new DrillHead("Drill night", DATE, table.columns()), rows, ACT);
         }
         DemoGround.fill(ports.leaves(), ACT);
-        DemoExchange.fill(ports.leaves(), ACT);
     }
 
     static String text(String example) {

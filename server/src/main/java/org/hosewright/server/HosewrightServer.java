@@ -86,6 +86,11 @@ public final class HosewrightServer implements AutoCloseable {
         return URI.create(scheme + "://127.0.0.1:" + javalin.port() + "/");
     }
 
+    /** The port it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
     @Override
     public void close() {
         javalin.stop();

@@ -3,9 +3,12 @@ package org.hosewright.server;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -108,6 +111,43 @@ final class SessionTest {
         assertThat(get("/history").statusCode()).isEqualTo(401);
         cookie = "";
         assertThat(signIn("B. Orr", "green ladder under snow").statusCode()).isEqualTo(401);
+    }
+
+    @Test
+    void sessionCookieEndsAfterTwelveHoursHolds() {
+        HttpResponse<String> answer = post("/people", person("A. Fenn", ALL, OWNERS));
+        assertThat(answer.headers().firstValue("Set-Cookie").orElseThrow()).contains("Max-Age=43200");
+    }
+
+    /** All that the program writes while it starts, refuses and fails is what it wrote to its two ends. */
+    @Test
+    void secretsStayOutOfTheLogHolds() {
+        var written = new ByteArrayOutputStream();
+        PrintStream out = System.out;
+        PrintStream err = System.err;
+        try (var both = new PrintStream(written, true, StandardCharsets.UTF_8)) {
+            System.setOut(both);
+            System.setErr(both);
+            owner();
+            signIn("A. Fenn", GIVEN);
+            post("/people", Map.of("name", "B. Orr", "password", GIVEN, "hats", "none"));
+            signIn("A. Fenn", OWNERS);
+        } finally {
+            System.setOut(out);
+            System.setErr(err);
+        }
+        String secret = running.ports()
+                .people()
+                .findKnown("A. Fenn")
+                .orElseThrow()
+                .secret()
+                .hash();
+        assertThat(written.toString(StandardCharsets.UTF_8))
+                .doesNotContain(OWNERS)
+                .doesNotContain(GIVEN)
+                .doesNotContain(secret)
+                .doesNotContain(cookie.substring(cookie.indexOf('=') + 1));
+        assertThat(running.ports().history().audit().holds()).isTrue();
     }
 
     @Test

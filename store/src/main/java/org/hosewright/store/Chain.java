@@ -145,6 +145,12 @@ final class Chain {
         written.put("order_step", """
                 select number, place, kind, engine, note from order_step
                 where entry = :entry order by number, place""");
+        written.putAll(writtenSinceTheFourth());
+        return written;
+    }
+
+    private static Map<String, String> writtenSinceTheFourth() {
+        Map<String, String> written = new LinkedHashMap<>();
         written.put("leaf_version", """
                 select kind, id, version, title, leaf_text, gone from leaf_version
                 where entry = :entry order by kind, id, version""");

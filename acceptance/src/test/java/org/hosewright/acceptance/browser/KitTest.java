@@ -36,18 +36,7 @@ final class KitTest extends AtStation {
     @Test
     void emptyPagesTeachTheNextStepHolds() {
         for (String path : new String[] {
-            "/",
-            "/bed",
-            "/drill",
-            "/trial",
-            "/reach",
-            "/ground",
-            "/papers",
-            "/orders",
-            "/neighbours",
-            "/kit",
-            "/people",
-            "/history"
+            "/", "/bed", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/people", "/history"
         }) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();

@@ -86,7 +86,7 @@ public final class Serve implements Callable<Integer> {
     private void tell(HosewrightServer server, Ports ports, String where, boolean invented) {
         PrintWriter out = spec.commandLine().getOut();
         out.println("Open " + server.address() + " in a browser on this machine.");
-        lan.tell(out, server.address().getPort());
+        lan.tell(out, server.port());
         if (!ports.people().isAnyone() && !invented) {
             out.println("Nobody has an account yet: whoever sits here makes the first one, on the page people.");
         }
