@@ -3,6 +3,7 @@ package org.hosewright.documents;
 import org.hosewright.documents.card.PocketCard;
 import org.hosewright.documents.card.PumpCard;
 import org.hosewright.documents.card.Tags;
+import org.hosewright.documents.exchange.HandoverPaper;
 import org.hosewright.documents.ground.StretchPaper;
 import org.hosewright.documents.ground.WalkPaper;
 import org.hosewright.documents.matter.StretchMatter;
@@ -18,6 +19,7 @@ import org.hosewright.documents.trial.TrialPaper;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.exchange.SignedHandover;
 import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.plan.PlanReport;
 import org.hosewright.ledger.trial.KeptTrial;
@@ -67,6 +69,11 @@ public final class Papers {
     /** The sheet that those who read a blind trial write on; the key is not on it. */
     public static byte[] trial(KeptTrial trial, String company, UnitSystem units, Stamp stamp) {
         return Press.print(TrialPaper.blank(trial, company, units, stamp));
+    }
+
+    /** What a company hands to its neighbours, on one sheet, with the fingerprint to compare by telephone. */
+    public static byte[] handover(SignedHandover signed, Stamp stamp) {
+        return Press.print(HandoverPaper.sheet(signed, stamp));
     }
 
     /** The order itself: its numbers, what changes, the table of revisions, the list to sign on reading. */

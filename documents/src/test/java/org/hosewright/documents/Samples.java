@@ -20,6 +20,7 @@ import org.hosewright.evidence.plan.Budget;
 import org.hosewright.evidence.plan.Optimality;
 import org.hosewright.evidence.plan.Pace;
 import org.hosewright.evidence.plan.Question;
+import org.hosewright.files.exchange.ExchangeFile;
 import org.hosewright.files.kit.KitDocument;
 import org.hosewright.files.order.OrderText;
 import org.hosewright.files.readings.ReadingParser;
@@ -30,6 +31,7 @@ import org.hosewright.ledger.card.CardAnalysis;
 import org.hosewright.ledger.card.CardSet;
 import org.hosewright.ledger.drill.DrillAnalysis;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.exchange.SignedHandover;
 import org.hosewright.ledger.history.Mark;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.order.OrderBook;
@@ -119,6 +121,12 @@ final class Samples {
         papers.put("changes", new Pdf(Papers.changes(order(), Stamp.UNSIGNED)));
         papers.put("readers", new Pdf(Papers.readers(order(), Stamp.UNSIGNED)));
         return papers;
+    }
+
+    /** What the invented neighbour hands over. */
+    static SignedHandover handover() {
+        String name = "aldwick-vale.exchange";
+        return ExchangeFile.read(example(name).getBytes(StandardCharsets.UTF_8), name);
     }
 
     /** The first order of the invented company, not yet signed. */

@@ -55,6 +55,7 @@ public final class Demo {
             ports.drills().create(new DrillHead("Drill night", DATE, table.columns()), rows, ACT);
         }
         DemoGround.fill(ports.leaves(), ACT);
+        DemoExchange.fill(ports.leaves(), ACT);
     }
 
     static String text(String example) {

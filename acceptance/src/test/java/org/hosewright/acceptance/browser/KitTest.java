@@ -36,7 +36,18 @@ final class KitTest extends AtStation {
     @Test
     void emptyPagesTeachTheNextStepHolds() {
         for (String path : new String[] {
-            "/", "/bed", "/drill", "/reach", "/ground", "/papers", "/orders", "/kit", "/people", "/history"
+            "/",
+            "/bed",
+            "/drill",
+            "/trial",
+            "/reach",
+            "/ground",
+            "/papers",
+            "/orders",
+            "/neighbours",
+            "/kit",
+            "/people",
+            "/history"
         }) {
             page.navigate(station.at(path));
             assertThat(page.locator(".empty")).isVisible();

@@ -21,7 +21,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What holds on every page: readable by everyone, on a phone and on an old laptop, within the policy, light enough. */
 final class PagesTest {
     private static final List<String> PAGES = List.of(
-            "/", "/bed", "/drill", "/reach", "/ground", "/lay", "/papers", "/orders", "/kit", "/people", "/history");
+            "/",
+            "/bed",
+            "/drill",
+            "/trial",
+            "/reach",
+            "/ground",
+            "/lay",
+            "/papers",
+            "/orders",
+            "/neighbours",
+            "/kit",
+            "/people",
+            "/history");
 
     /** WCAG 2.0 to 2.2, levels A and AA, as axe names them. */
     private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");

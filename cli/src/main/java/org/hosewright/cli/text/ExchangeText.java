@@ -49,6 +49,9 @@ public record ExchangeText(UnitSystem units, LocalDate today) {
         Handover handover = arrival.signed().handover();
         var report = new Report();
         head(report, arrival.signed());
+        if (!arrival.firstUse()) {
+            key(report, arrival.signed());
+        }
         looked.packages().forEach(beside -> beside(report, handover, beside));
         report.title(kept ? "Kept, as theirs. Our own kit and orders are as they were." : next(arrival));
         return report.lines();
@@ -62,6 +65,7 @@ public record ExchangeText(UnitSystem units, LocalDate today) {
         }
         for (Neighbour neighbour : neighbours) {
             head(report, neighbour.last());
+            key(report, neighbour.last());
             report.say("Kept as " + neighbour.id() + "; fingerprint compared by " + neighbour.confirmedBy() + " on "
                     + neighbour.confirmedAt().toString().substring(0, 10) + ".");
             neighbour.last().handover().packages().forEach(theirs -> figures(report, neighbour, theirs));
@@ -79,6 +83,9 @@ public record ExchangeText(UnitSystem units, LocalDate today) {
         if (!handover.isWithdrawal()) {
             report.say("Of " + TheirWords.order(handover) + "; until " + handover.until() + ".");
         }
+    }
+
+    private static void key(Report report, SignedHandover signed) {
         report.say("Fingerprint: " + signed.fingerprint().groups());
         report.say("Check of the file: " + signed.check());
     }
@@ -119,6 +126,7 @@ public record ExchangeText(UnitSystem units, LocalDate today) {
     private static void what(Report report, HandedPackage theirs, TheirWords words) {
         report.say("Read on " + theirs.line().gauge() + " of their "
                 + theirs.line().engine() + ", " + theirs.line().discharge() + ".");
+        report.say(words.flown(theirs));
         report.say("Hose: " + words.hose(theirs) + ".");
         report.say("Nozzle: " + words.nozzle(theirs) + ".");
         report.say("Rests on: " + theirs.line().evidence() + ".");

@@ -44,6 +44,7 @@ class ExchangeTest {
     }
 
     @Test
+    @Tag("long")
     void aPackageGoesFromOneCompanyToTheOtherAndTouchesNothingOfOursHolds() {
         assertThat(export(vale, file).status()).isZero();
         long kit = kitVersion(falls);
@@ -119,13 +120,6 @@ class ExchangeTest {
 
     @Test
     @Tag("long")
-    void ourOwnFileIsRefused() {
-        export(vale, file);
-        assertThat(keep(vale, file).err()).contains("our own");
-    }
-
-    @Test
-    @Tag("long")
     void theKeyIsInNoBackupHolds() throws IOException {
         export(vale, file);
         Path backup = folder.resolve("backup.sqlite");
@@ -136,6 +130,12 @@ class ExchangeTest {
                 Files.readString(vale.resolve(KeyFile.NAME)).lines().toList().get(1);
         String kept = Files.readString(backup, StandardCharsets.ISO_8859_1);
         assertThat(kept).contains("hosewright exchange 1").doesNotContain(secret);
+    }
+
+    @Test
+    void ourOwnFileIsRefused() {
+        export(vale, file);
+        assertThat(keep(vale, file).err()).contains("our own");
     }
 
     private static Ran export(Path from, Path file) {

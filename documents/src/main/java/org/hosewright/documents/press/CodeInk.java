@@ -13,9 +13,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
-import org.hosewright.documents.stamp.SheetCode;
 
-/** The square code at the foot of each page of an order. @source ISO/IEC 18004 (QR code), by a library */
+/** The square code at the foot of each page of an order or of a handover. @source ISO/IEC 18004 (QR code), by a library */
 final class CodeInk {
     private static final float PT_PER_MM = 72f / 25.4f;
 
@@ -56,11 +55,11 @@ final class CodeInk {
         ink.fill();
     }
 
-    private static BitMatrix squares(SheetCode code) {
+    private static BitMatrix squares(String code) {
         try {
             return new QRCodeWriter()
                     .encode(
-                            code.text(),
+                            code,
                             BarcodeFormat.QR_CODE,
                             1,
                             1,

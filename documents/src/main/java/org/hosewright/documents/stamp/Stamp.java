@@ -8,9 +8,9 @@ import java.util.Optional;
  * @param across the words across each page; empty where the sheet may be used
  * @param words the words at the head of the text
  * @param meaning what they mean, as a sentence
- * @param code the square code that each page bears, where the sheet is of an order
+ * @param code the text of the square code that each page bears, where it bears one
  */
-public record Stamp(String across, String words, String meaning, Optional<SheetCode> code) {
+public record Stamp(String across, String words, String meaning, Optional<String> code) {
     /** Real numbers without the signature that makes them an order. */
     public static final Stamp UNSIGNED = new Stamp(
             "UNSIGNED - NOT FOR USE", "No one has signed these numbers. They are not an order: do not pump by them.");
@@ -29,7 +29,33 @@ public record Stamp(String across, String words, String meaning, Optional<SheetC
 
     /** The same with a square code on each page. */
     public Stamp bearing(SheetCode sheetCode) {
-        return new Stamp(across, words, meaning, Optional.of(sheetCode));
+        return new Stamp(across, words, meaning, Optional.of(sheetCode.text()));
+    }
+
+    /** The same with the square code of a handover on each page. */
+    public Stamp bearing(HandoverCode handoverCode) {
+        return new Stamp(across, words, meaning, Optional.of(handoverCode.text()));
+    }
+
+    /** Figures of a neighbour that are still to be used, as far as is known.
+     *
+     * @param company whose they are
+     * @param days when they were made and the last day that they are to be used, as people read it
+     */
+    public static Stamp neighbour(String company, String days) {
+        return new Stamp(
+                "",
+                "FIGURES OF " + company.toUpperCase(Locale.ROOT),
+                days
+                        + " They hold for that company's own hose, nozzles, pumps and gauges, and are nobody else's order.");
+    }
+
+    /** Figures of a neighbour that are not to be used any more.
+     *
+     * @param why that they ran out or were withdrawn, as sentences
+     */
+    public static Stamp neighbourPast(String company, String why) {
+        return new Stamp("NOT FOR USE", "FIGURES OF " + company.toUpperCase(Locale.ROOT) + ", NOT FOR USE", why);
     }
 
     /** The same for the invented company: never for use, whatever else it says. */

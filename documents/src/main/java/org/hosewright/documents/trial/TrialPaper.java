@@ -48,10 +48,10 @@ public final class TrialPaper {
                         .in("subject"),
                 section("Measured", Parts.list(measured())),
                 section("Blind", Parts.list(blind())),
-                Html.tag("div", Html.tag("h2", "Order of laying"), table().html())
-                        .in("section"),
                 section("Go or no go", Parts.list(NightWords.GO)),
-                section("Keep in mind", Parts.list(NightWords.CAUTIONS)));
+                section("Keep in mind", Parts.list(NightWords.CAUTIONS)),
+                Html.tag("div", Html.tag("h2", "Order of laying"), table().html())
+                        .in("section"));
         return new Sheet(
                 "Blind reading sheet: " + name + ", " + company,
                 "trial",

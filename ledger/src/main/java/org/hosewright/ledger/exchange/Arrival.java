@@ -77,7 +77,7 @@ public record Arrival(SignedHandover signed, Optional<Neighbour> held) {
             throw new InvalidInput(
                     "fingerprint of " + signed.handover().company(),
                     "",
-                    "what they read out by telephone, on a number you know; this file's key is " + shown.groups(),
+                    "what they read out by telephone, on a number you knew before",
                     "");
         }
         if (told.filter(one -> !one.equals(shown)).isPresent()) {

@@ -57,7 +57,7 @@ final class Conflicts {
         }
         List<Coupling> known = couplings();
         if (!known.isEmpty() && known.stream().noneMatch(theirs.get()::fits)) {
-            found.add("Their " + what + " is coupled by " + words(theirs.get())
+            found.add("Their " + what + " is coupled by " + theirs.get().words()
                     + "; our kit names none like it: bring an adapter.");
         }
     }
@@ -68,10 +68,6 @@ final class Conflicts {
                         ours.nozzles().values().stream().map(record -> record.coupling()))
                 .flatMap(Optional::stream)
                 .toList();
-    }
-
-    private String words(Coupling coupling) {
-        return shown.size(coupling.size()) + " " + coupling.kind();
     }
 
     private String hose(HosePackage named) {

@@ -46,6 +46,7 @@ public final class Api {
                         signing.list(),
                         new OrderRoutes(ports.orders(), signing, desk).list(),
                         new BedRoutes(desk, kit).list(),
+                        listExchange(ports, desk),
                         listGround(ports, desk, stretches),
                         new PictureRoutes(ports.leaves()).list(),
                         new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit), config)
@@ -55,6 +56,11 @@ public final class Api {
                         new HistoryRoutes(ports.history()).list())
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    private List<Route> listExchange(Ports ports, OrderDesk desk) {
+        var exchange = new ExchangeDesk(ports, desk, kit, config.clock());
+        return new ExchangeRoutes(exchange, new ExchangePapers(config)).list();
     }
 
     private List<Route> listDoors(People people) {

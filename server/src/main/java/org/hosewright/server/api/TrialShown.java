@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import org.hosewright.evidence.trial.Standing;
+import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Quantity;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.trial.KeptTrial;
@@ -102,8 +103,7 @@ final class TrialShown {
     private ObjectNode standing(Standing standing) {
         ObjectNode json = Answer.object().put("label", standing.label());
         json.put("name", kinds.getOrDefault(standing.label(), standing.label()));
-        json.put("relays", standing.relays()).put("mean", text(standing.mean()));
-        standing.half().ifPresent(half -> json.put("half", text(half)));
+        json.put("relays", standing.relays()).put("mean", mean(standing));
         standing.scatter().ifPresent(scatter -> json.put("scatter", text(scatter)));
         return json;
     }
@@ -115,8 +115,19 @@ final class TrialShown {
                 .put("why", open.why());
     }
 
+    private String mean(Standing standing) {
+        if (standing.half().isEmpty()) {
+            return text(standing.mean());
+        }
+        double deviation = standing.half().getAsDouble() / QuantityShown.HALF_WIDTH;
+        return shown.withBand(Known.of(quantity(standing.mean()), quantity(deviation)));
+    }
+
     private String text(double si) {
-        Quantity quantity = trial.plan().task().measure().quantity(si);
-        return shown.text(quantity);
+        return shown.text(quantity(si));
+    }
+
+    private Quantity quantity(double si) {
+        return trial.plan().task().measure().quantity(si);
     }
 }
