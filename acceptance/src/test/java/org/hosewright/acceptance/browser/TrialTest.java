@@ -44,7 +44,7 @@ final class TrialTest extends AtStation {
         button("Open the labels to everybody").click();
         page.getByLabel("Why now").fill("All are read");
         button("Open the labels for good").click();
-        assertThat(page.locator(".pairs")).containsText("new jacket loses 20 psi less than old jacket over 300 ft");
+        assertThat(page.locator(".pairs")).containsText("New jacket loses 20 psi less than old jacket over 300 ft");
         assertThat(station.ports().history().audit().holds()).isTrue();
     }
 

@@ -6,6 +6,9 @@ import { Part } from '../shared/page.js';
 import { whoField } from '../shared/who.js';
 import { withUnit } from './unit.js';
 
+/** Fields that the number of re-lays hangs on. */
+const SIZED = ['measure', 'held', 'over', 'longest', 'matters', 'scatter', 'step', 'kinds'];
+
 class TrialSetup extends Part {
   /** @override */
   static properties = { us: { type: Boolean, attribute: false }, measure: { state: true }, size: { state: true }, trouble: { state: true }, busy: { state: true } };
@@ -30,7 +33,7 @@ class TrialSetup extends Part {
     const loss = this.measure === 'loss';
     const measured = loss ? units.pressure : units.flow;
     const put = (/** @type {string} */ us, /** @type {string} */ si) => (this.us ? us : si);
-    return html`<form @submit=${(/** @type {SubmitEvent} */ event) => this.begin(event)} @input=${() => { this.size = null; }}><h2>A new trial</h2>
+    return html`<form @submit=${(/** @type {SubmitEvent} */ event) => this.begin(event)} @input=${(/** @type {Event} */ event) => this.changed(event)}><h2>A new trial</h2>
       <div class="fields">
         <div class="field"><label>Name of the trial<input name="name" required maxlength="80" placeholder="Three jackets"></label></div>
         <div class="field"><label>Compared by<select name="measure" @change=${(/** @type {Event} */ event) => { this.measure = /** @type {HTMLSelectElement} */ (event.target).value; }}>
@@ -54,8 +57,13 @@ class TrialSetup extends Part {
   found(size) {
     return html`<dl class="answers"><div class="answer"><dd><span class="value">${size.relays} re-lays</span><span class="unit">of each</span></dd>
       <dt>find a difference of ${size.find} four times in five, where re-lays of one kind differ by ${size.scatter}</dt></div></dl>
-      <p class="row"><label>Re-lays of each kind <input name="relays" type="number" min="2" max="60" required value=${size.relays} @input=${(/** @type {Event} */ event) => event.stopPropagation()}></label>
+      <p class="row"><label>Re-lays of each kind <input name="relays" type="number" min="2" max="60" required value=${size.relays}></label>
         <button class="go" ?disabled=${this.busy}>Draw labels and order, and begin</button></p>`;
+  }
+
+  /** The size stands only for what it was asked of. @param {Event} event */
+  changed(event) {
+    if (SIZED.includes(/** @type {HTMLInputElement} */ (event.target).name)) this.size = null;
   }
 
   task() {

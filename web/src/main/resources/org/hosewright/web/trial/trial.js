@@ -3,7 +3,7 @@ import { html, nothing } from 'lit';
 import { get, save } from '../shared/api.js';
 import { failed } from '../shared/notes.js';
 import { Part, busy, company } from '../shared/page.js';
-import { moment, set } from '../shared/text.js';
+import { capital, moment, set } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
 import './setup.js';
 import './relays.js';
@@ -58,6 +58,8 @@ class TrialPage extends Part {
     this.begun = event.detail;
     this.trials = (await get('/trials')).trials;
     await this.open(event.detail.id).catch(failed);
+    await this.updateComplete;
+    this.querySelector('.code')?.scrollIntoView({ block: 'center' });
   }
 
   /** @override */
@@ -68,7 +70,7 @@ class TrialPage extends Part {
     if (!this.trial) return busy('Looking at the trial');
     return html`${this.choice()}${this.code()}
       <p class="answer-line" role="status">${set(this.trial.answer)}</p>
-      ${this.trial.pairs.map((/** @type {string} */ pair) => html`<p class="pairs">${set(pair)}</p>`)}
+      ${this.trial.pairs.map((/** @type {string} */ pair) => html`<p class="pairs">${capital(set(pair))}</p>`)}
       ${this.trial.remarks.map((/** @type {string} */ remark) => html`<p class="soft">${set(remark)}</p>`)}
       <div class="fields">${whoField()}</div>
       <hw-trial-relays .trial=${this.trial} .us=${this.us} @changed=${() => this.again()}></hw-trial-relays>
@@ -93,7 +95,7 @@ class TrialPage extends Part {
   code() {
     if (this.begun?.id !== this.trial.kept.id) return nothing;
     return html`<div class="caution"><p>The code of the key, shown this once: <b class="code">${this.begun?.code}</b></p>
-      <p>Write it down for ${this.trial.plan.holders.join(', ')} and keep it from those who read.</p>
+      <p>Write it down for ${this.trial.plan.holders.join(', ')} and keep it from those who read. Whoever lays needs it to see the key; where it is lost, begin the trial anew.</p>
       <p class="row"><button @click=${() => { this.begun = null; }}>I have written it down</button></p></div>`;
   }
 
