@@ -162,6 +162,7 @@ public final class OwnCertificate {
     }
 
     private void write(KeyStore store) throws IOException, GeneralSecurityException {
+        Files.createDirectories(file.getParent());
         Path beside = Files.createTempFile(
                 file.getParent(),
                 "tls",
