@@ -109,12 +109,16 @@ final class StoredPeople implements People {
         });
     }
 
-    private static Person append(Writing writing, String id, long version, Version what) {
+    private static void count(Writing writing, String id, long version) {
         writing.handle()
                 .createUpdate("update person set version = :version where id = :id")
                 .bind("version", version)
                 .bind("id", id)
                 .execute();
+    }
+
+    private static Person append(Writing writing, String id, long version, Version what) {
+        count(writing, id, version);
         writing.handle()
                 .createUpdate("insert into person_version (id, version, name, hats, active, secret, given, entry)"
                         + " values (:id, :version, :name, :hats, :active, :secret, :given, :entry)")

@@ -48,12 +48,19 @@ public final class Api {
                         new BedRoutes(desk, kit).list(),
                         listExchange(ports, desk),
                         listGround(ports, desk, stretches),
-                        new PictureRoutes(ports.leaves()).list(),
-                        new PlanRoutes(ports.leaves(), ports.drills(), new PlanDesk(ports.leaves(), kit), config)
-                                .list(),
-                        new TrialRoutes(ports.leaves(), new TrialDesk(ports.leaves(), kit, config.clock()), config)
-                                .list(),
+                        listTests(ports),
                         new HistoryRoutes(ports.history()).list())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** Test nights planned, kinds compared. */
+    private List<Route> listTests(Ports ports) {
+        var plans = new PlanDesk(ports.leaves(), kit);
+        var trials = new TrialDesk(ports.leaves(), kit, config.clock());
+        return Stream.of(
+                        new PlanRoutes(ports.leaves(), ports.drills(), plans, config).list(),
+                        new TrialRoutes(ports.leaves(), trials, config).list())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -77,7 +84,8 @@ public final class Api {
                         new WalkRoutes(ports.leaves(), walks).list(),
                         new StretchRoutes(ports.leaves(), stretches).list(),
                         new GroundPapers(ports.leaves(), stretches, walks, desk, config).list(),
-                        new LayerRoutes(ports.leaves()).list())
+                        new LayerRoutes(ports.leaves()).list(),
+                        new PictureRoutes(ports.leaves()).list())
                 .flatMap(List::stream)
                 .toList();
     }
