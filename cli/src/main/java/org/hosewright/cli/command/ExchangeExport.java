@@ -47,6 +47,11 @@ final class ExchangeExport implements Callable<Integer> {
     @Option(names = "--withdraw", description = "Takes back all that was handed over before; say --why.")
     private boolean withdraw;
 
+    @Option(
+            names = "--new-key",
+            description = "The key of the last file is lost: from now on this machine's; neighbours must confirm it.")
+    private boolean newKey;
+
     @Option(names = "--out", required = true, paramLabel = "FILE.exchange", description = "The file to write.")
     private Path out;
 
@@ -66,6 +71,9 @@ final class ExchangeExport implements Callable<Integer> {
     }
 
     private SignedHandover hand(ExchangeDesk desk) {
+        if (newKey) {
+            desk.letGoOfKey(person.act());
+        }
         if (withdraw) {
             return desk.withdraw(person.act());
         }

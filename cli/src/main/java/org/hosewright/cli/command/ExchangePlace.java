@@ -1,10 +1,8 @@
 package org.hosewright.cli.command;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.function.Function;
 import org.hosewright.server.api.ExchangeDesk;
-import org.hosewright.store.Store;
 import picocli.CommandLine.Mixin;
 
 /** The record whose packages are exchanged; it must not be open in a running server. */
@@ -16,10 +14,9 @@ final class ExchangePlace {
 
     /** Does something at the desk of the record, which is open as long as it lasts. */
     <T> T at(Function<ExchangeDesk, T> work) {
-        Path folder = place.existing();
         Clock clock = Clock.systemUTC();
-        try (var store = Store.open(folder, clock)) {
-            return work.apply(ExchangeDesk.of(RecordPlace.ports(store, folder), clock));
+        try (var store = place.openExisting(clock)) {
+            return work.apply(ExchangeDesk.of(RecordPlace.ports(store, place.folder()), clock));
         }
     }
 }

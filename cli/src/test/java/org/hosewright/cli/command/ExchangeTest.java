@@ -89,7 +89,9 @@ class ExchangeTest {
         keep(falls, file, "--fingerprint", fingerprint(vale));
         Files.delete(vale.resolve(KeyFile.NAME));
         Path forged = folder.resolve("forged.exchange");
-        export(vale, forged);
+        Ran other = export(vale, forged);
+        assertThat(other.err()).contains("another than the one of the last file", "--new-key");
+        export(vale, forged, "--new-key");
         Ran ran = keep(falls, forged, "--fingerprint", fingerprint(vale));
         assertThat(ran.status()).isEqualTo(Exit.REFUSED.status());
         assertThat(ran.err()).contains("THE KEY HAS CHANGED");
@@ -138,17 +140,24 @@ class ExchangeTest {
         assertThat(keep(vale, file).err()).contains("our own");
     }
 
-    private static Ran export(Path from, Path file) {
-        return Ran.of("exchange", "export", "--data", from.toString(), "--out", file.toString(), "--who", "T. Marsh");
+    private static Ran export(Path from, Path file, String... more) {
+        String[] arguments = {
+            "exchange", "export", "--data", from.toString(), "--out", file.toString(), "--who", "T. Marsh"
+        };
+        return run(arguments, more);
+    }
+
+    private static Ran run(String[] arguments, String... more) {
+        String[] all = Arrays.copyOf(arguments, arguments.length + more.length);
+        System.arraycopy(more, 0, all, arguments.length, more.length);
+        return Ran.of(all);
     }
 
     private static Ran keep(Path into, Path file, String... more) {
         String[] arguments = {
             "exchange", "import", file.toString(), "--data", into.toString(), "--keep", "--who", "R. Vane"
         };
-        String[] all = Arrays.copyOf(arguments, arguments.length + more.length);
-        System.arraycopy(more, 0, all, arguments.length, more.length);
-        return Ran.of(all);
+        return run(arguments, more);
     }
 
     private static String neighbours(Path at) {

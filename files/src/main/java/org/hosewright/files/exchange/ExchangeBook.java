@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.exchange.Arrival;
 import org.hosewright.ledger.exchange.CompanyKey;
@@ -24,6 +25,9 @@ import org.hosewright.ledger.leaf.Leaves;
 public final class ExchangeBook {
     /** The one leaf that holds the last file handed over; its versions are those before. */
     private static final String HANDED = "to-neighbours";
+
+    private static final int MOST_NAMED = 4;
+    private static final int LONGEST_TITLE = 200;
 
     private final Leaves leaves;
 
@@ -91,17 +95,13 @@ public final class ExchangeBook {
 
     /** Signs a handover and keeps the file, so that it stands in the history before anybody has it. */
     public SignedHandover handOver(Handover handover, CompanyKey key, Act act) {
+        findHanded().filter(last -> !last.key().equals(key.publicKey())).ifPresent(ExchangeBook::refuseOtherKey);
         SignedHandover signed = ExchangeFile.write(handover, key);
         long version = leaves.find(LeafKind.HANDOVER, HANDED).map(Leaf::version).orElse(0L);
-        String title = handover.isWithdrawal()
-                ? "withdrawn from neighbours"
-                : String.join(
-                        ", ",
-                        handover.packages().stream()
-                                .map(HandedPackage::name)
-                                .limit(4)
-                                .toList());
-        LeafSaving saving = leaves.save(new LeafDraft(LeafKind.HANDOVER, HANDED, version, title, signed.text()), act);
+        LeafSaving saving = leaves.save(draft(signed, version), act);
+        if (version == 0 && saving instanceof LeafSaving.Conflict takenOut) {
+            saving = leaves.save(draft(signed, takenOut.stored().version()), act);
+        }
         if (saving instanceof LeafSaving.Conflict conflict) {
             throw new InvalidInput(
                     "file for neighbours",
@@ -110,6 +110,38 @@ public final class ExchangeBook {
                     "");
         }
         return signed;
+    }
+
+    /** Lets go of what was handed over under a key that is lost, so that the next file may bear a new one. */
+    public void letGoOfKey(Act act) {
+        leaves.find(LeafKind.HANDOVER, HANDED)
+                .ifPresent(last -> leaves.takeOut(LeafKind.HANDOVER, HANDED, last.version(), act));
+    }
+
+    private static LeafDraft draft(SignedHandover signed, long version) {
+        Handover handover = signed.handover();
+        String names = handover.packages().stream()
+                .map(HandedPackage::name)
+                .limit(MOST_NAMED)
+                .collect(Collectors.joining(", "));
+        String title = handover.isWithdrawal() ? "withdrawn from neighbours" : names;
+        return new LeafDraft(
+                LeafKind.HANDOVER,
+                HANDED,
+                version,
+                title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE) : title,
+                signed.text());
+    }
+
+    private static void refuseOtherKey(SignedHandover last) {
+        throw new InvalidInput(
+                "key on this machine",
+                "another than the one of the last file handed over",
+                "exchange.key of the machine that made it, "
+                        + last.fingerprint().groups()
+                        + ", put beside this record; or, where that is lost, --new-key on the command line, after which"
+                        + " every neighbour must confirm the new one",
+                "");
     }
 
     private static SignedHandover read(Leaf leaf) {

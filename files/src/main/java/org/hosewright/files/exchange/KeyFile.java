@@ -82,6 +82,7 @@ public final class KeyFile implements CompanyKey {
         KeyPair made = Ed25519.makePair();
         String text = pem("PRIVATE KEY", made.getPrivate().getEncoded())
                 + pem("PUBLIC KEY", made.getPublic().getEncoded());
+        Files.createDirectories(file.toAbsolutePath().getParent());
         Path aside = file.resolveSibling("." + NAME + "." + UUID.randomUUID() + ".part");
         try {
             try (FileChannel channel = FileChannel.open(

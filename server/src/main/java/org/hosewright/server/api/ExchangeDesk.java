@@ -94,6 +94,11 @@ public final class ExchangeDesk {
         return book.handOver(Handing.withdrawal(kit(), issue(), act.why()), key, act);
     }
 
+    /** Hands over under a new key from now on; said only where the old one is lost. */
+    public void letGoOfKey(Act act) {
+        book.letGoOfKey(act);
+    }
+
     public Optional<SignedHandover> findHanded() {
         return book.findHanded();
     }
