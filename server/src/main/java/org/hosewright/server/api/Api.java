@@ -29,7 +29,6 @@ public final class Api {
         this.config = config;
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, new BedDesk(ports.leaves()), config.clock());
-        var drills = new DrillRoutes(ports.drills(), kit);
         var stretches = new StretchDesk(ports.leaves(), kit, desk);
         var signing = new SigningRoutes(ports.leaves(), ports.people());
         doorkeeper = new Doorkeeper(ports.people(), passwords, new Caller(config.listening()));
@@ -37,8 +36,6 @@ public final class Api {
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
                         new StationRoutes(kit, ports.drills(), desk, stretches.watch()).list(),
                         new KitRoutes(ports.kits(), kit).list(),
-                        drills.list(),
-                        new AnalysisRoutes(drills, kit, config).list(),
                         new ReachRoutes(kit, config.clock()).list(),
                         new LayRoutes(kit, config.clock()).list(),
                         new PaperRoutes(kit, desk, config).list(),
@@ -54,11 +51,14 @@ public final class Api {
                 .toList();
     }
 
-    /** Test nights planned, kinds compared. */
+    /** Test nights planned, flown and worked out; kinds compared. */
     private List<Route> listTests(Ports ports) {
         var plans = new PlanDesk(ports.leaves(), kit);
         var trials = new TrialDesk(ports.leaves(), kit, config.clock());
+        var drills = new DrillRoutes(ports.drills(), kit);
         return Stream.of(
+                        drills.list(),
+                        new AnalysisRoutes(drills, kit, config).list(),
                         new PlanRoutes(ports.leaves(), ports.drills(), plans, config).list(),
                         new TrialRoutes(ports.leaves(), trials, config).list())
                 .flatMap(List::stream)
