@@ -34,5 +34,5 @@ function changed(row, before) {
 /** @param {Figure | undefined} figure @param {boolean} [changes] */
 function cell(figure, changes = false) {
   if (!figure) return html`<td>none</td>`;
-  return html`<td class=${changes ? 'changed' : ''}><b class=${figure.tested ? '' : 'untested'}>${figure.figure}</b> <span>${figure.flow}</span></td>`;
+  return html`<td class=${changes ? 'changed' : ''}><b class=${figure.tested ? '' : 'unflown'}>${figure.figure}</b> <span>${figure.flow}</span></td>`;
 }
