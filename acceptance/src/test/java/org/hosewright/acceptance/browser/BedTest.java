@@ -25,7 +25,7 @@ final class BedTest extends AtStation {
         line.getByLabel("Hose in laying order").fill("3 x attack-175 + 1 x leader-3");
         line.getByLabel("What was swapped").fill("Length 117 burst on 30 May");
         line.getByText("Save what lies there").click();
-        assertThat(line.getByText("What is ordered for it is stale.")).isVisible();
+        assertThat(line.getByText("its pressures rest on")).isVisible();
         assertThat(page.getByText("One line not as written.")).isVisible();
         assertThat(new AxeBuilder(page).analyze().getViolations()).isEmpty();
         assertThat(station.ports()
