@@ -56,9 +56,13 @@ final class LayTest {
             Locator hose = leg(page, "rear-3/" + key);
             hose.getByLabel("It goes").selectOption("up");
             assertThat(page.locator(".lay-answer .wrong")).containsText("A hose goes up: say how far");
-            hose.getByLabel("by").fill("20");
-            hose.getByLabel("by").press("Tab");
+            height(hose).fill("20");
+            height(hose).press("Tab");
         }
+    }
+
+    private static Locator height(Locator hose) {
+        return hose.getByLabel("by", new Locator.GetByLabelOptions().setExact(true));
     }
 
     /** What the other line does, and limits that are passed, are read before the number. */
