@@ -61,8 +61,8 @@ class PeoplePage extends Part {
   }
 
   first() {
-    return html`<p>Nobody has an account yet: whoever sits at this machine works without one, under the name typed.</p>
-      <p>The first account owns the record. From then on everybody signs in, here and, where the server is started with <code>--lan</code>, on the station's network. There is no way back to working without accounts.</p>
+    return html`<div class="empty"><p>Nobody has an account yet: whoever sits at this machine works without one, under the name typed.</p>
+      <p>The first account owns the record. From then on everybody signs in, here and, where the server is started with <code>--lan</code>, on the station's network. There is no way back to working without accounts.</p></div>
       <form @submit=${(/** @type {SubmitEvent} */ event) => this.add(event, true)}>
         <label>Your name, as the record shall know you <input name="name" autocomplete="username" maxlength="80" required></label>
         ${passwordFields()}
