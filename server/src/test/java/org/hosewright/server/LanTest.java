@@ -21,7 +21,6 @@ import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLHandshakeException;
 import javax.net.ssl.SSLSocket;
 import javax.net.ssl.TrustManagerFactory;
-import org.hosewright.files.exchange.KeyFile;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.history.Hat;
@@ -30,7 +29,6 @@ import org.hosewright.server.password.Passwords;
 import org.hosewright.server.setup.Certificate;
 import org.hosewright.server.setup.Listening;
 import org.hosewright.server.setup.OwnCertificate;
-import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 import org.junit.jupiter.api.AfterEach;
@@ -149,14 +147,7 @@ final class LanTest {
     }
 
     private HosewrightServer start(Listening listening) {
-        var ports = new Ports(
-                store.kits(),
-                store.drills(),
-                store.orders(),
-                store.leaves(),
-                store.people(),
-                store.history(),
-                new KeyFile(folder));
+        var ports = Running.ports(store, folder);
         return HosewrightServer.start(new ServerConfig(0, Running.CLOCK, true, Optional.empty(), listening), ports);
     }
 

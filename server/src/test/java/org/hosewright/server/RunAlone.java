@@ -2,8 +2,6 @@ package org.hosewright.server;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import org.hosewright.files.exchange.KeyFile;
-import org.hosewright.server.setup.Ports;
 import org.hosewright.server.setup.ServerConfig;
 import org.hosewright.store.Store;
 
@@ -14,14 +12,7 @@ public final class RunAlone {
     public static void main(String[] arguments) {
         Path folder = Path.of(arguments[0]);
         var store = Store.open(folder);
-        var ports = new Ports(
-                store.kits(),
-                store.drills(),
-                store.orders(),
-                store.leaves(),
-                store.people(),
-                store.history(),
-                new KeyFile(folder));
+        var ports = Running.ports(store, folder);
         var config = new ServerConfig(Integer.parseInt(arguments[1]), Clock.systemUTC(), true);
         Demo.fill(ports, store.where());
         System.out.println(HosewrightServer.start(config, ports).address());

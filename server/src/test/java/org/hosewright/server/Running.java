@@ -46,7 +46,8 @@ final class Running implements AutoCloseable {
         return running;
     }
 
-    private static Ports ports(Store store, Path folder) {
+    /** The record of a store, with the key that lies in a folder. */
+    static Ports ports(Store store, Path folder) {
         return new Ports(
                 store.kits(),
                 store.drills(),

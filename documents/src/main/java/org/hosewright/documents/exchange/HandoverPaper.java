@@ -53,7 +53,7 @@ public final class HandoverPaper {
         body.add(Html.tag("p", Parts.OVERRULED).in("fine"));
         return new Sheet(
                 "For neighbours, " + handover.company(),
-                "exchange",
+                "report exchange",
                 own.paper(),
                 stamp,
                 StampGrid.WHOLE_PAGE,

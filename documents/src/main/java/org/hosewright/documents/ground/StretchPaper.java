@@ -44,7 +44,7 @@ public final class StretchPaper {
         String company = matter.kit().company();
         return new Sheet(
                 title + ", " + company,
-                "ground",
+                "report ground",
                 figures.paper(),
                 stamp,
                 StampGrid.WHOLE_PAGE,

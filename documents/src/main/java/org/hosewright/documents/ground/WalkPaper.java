@@ -45,7 +45,7 @@ public final class WalkPaper {
                 GroundParts.attribution(matter.attributions()));
         return new Sheet(
                 title + ", " + matter.company(),
-                "ground",
+                "report ground",
                 figures.paper(),
                 stamp,
                 StampGrid.WHOLE_PAGE,

@@ -9,7 +9,7 @@ import org.hosewright.documents.stamp.Stamp;
 /** One paper before it is printed.
  *
  * @param title what the paper is, for the reader's window and for a voice
- * @param style name of its style sheet
+ * @param style names of its style sheets, parted by blanks, each upon the one before
  * @param size paper size as CSS writes it ("letter", "A4 landscape")
  * @param stamp whether it is an order, and the words across each page
  * @param grid where the stamps stand
@@ -19,10 +19,18 @@ public record Sheet(String title, String style, String size, Stamp stamp, StampG
 
     /** The whole page as XHTML. */
     String xhtml() {
-        String css = style("paper") + style(style).replace("PAPER-SIZE", size);
+        String css = styles().replace("PAPER-SIZE", size);
         return "<!DOCTYPE html><html lang=\"en\"><head><title>" + Typesetting.escaped(title)
                 + "</title><meta name=\"description\" content=\"" + Typesetting.escaped(title) + "\"/><style>"
                 + Typesetting.escaped(css) + "</style></head><body>" + body.xml() + "</body></html>";
+    }
+
+    private String styles() {
+        var all = new StringBuilder(style("paper"));
+        for (String name : style.split(" ", -1)) {
+            all.append(style(name));
+        }
+        return all.toString();
     }
 
     private static String style(String name) {

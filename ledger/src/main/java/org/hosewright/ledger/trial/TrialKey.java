@@ -2,12 +2,11 @@ package org.hosewright.ledger.trial;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.hosewright.ledger.canonical.Digest;
 
 /** Which label stands for which kind, with what opens it before the trial is open.
  *
@@ -33,12 +32,6 @@ public record TrialKey(Map<String, String> kinds, String codeHash) {
 
     /** Dashes, spaces and small letters make no difference. */
     private static String hash(String code) {
-        String plain = code.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT);
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(plain.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return Digest.ofText(code.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT));
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.history.Hat;
+import org.hosewright.ledger.person.Known;
 import org.hosewright.ledger.person.People;
 import org.hosewright.ledger.person.Person;
 import org.hosewright.ledger.person.PersonDraft;
@@ -59,7 +60,7 @@ final class PeopleRoutes {
         Act act = first ? new Act(draft.name(), asked.findText("why").orElse("")) : asked.act();
         Person added = people.add(draft, secret, act);
         if (first) {
-            doorkeeper.begin(answer, people.find(added.id()).orElseThrow());
+            doorkeeper.begin(answer, new Known(added, secret));
         }
         Answer.json(answer.status(201), shown(added));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hosewright.ledger.history.Hat;
+import org.hosewright.ledger.person.Known;
 import org.hosewright.ledger.person.People;
 import org.hosewright.ledger.person.Person;
 import org.hosewright.ledger.person.Secret;
@@ -55,9 +56,10 @@ final class SessionRoutes {
         Person person = Visitor.of(answer).person().orElseThrow(Refused::withoutAccounts);
         doorkeeper.confirm(person, asked.text("password"));
         Secret secret = passwords.secret(asked.text("wanted"), person.name(), false);
-        people.changeSecret(person.id(), secret, Visitor.of(answer).act("", CHOSEN));
-        doorkeeper.begin(answer, people.find(person.id()).orElseThrow());
-        send(answer, people.find(person.id()).map(known -> known.person()));
+        Person changed =
+                people.changeSecret(person.id(), secret, Visitor.of(answer).act("", CHOSEN));
+        doorkeeper.begin(answer, new Known(changed, secret));
+        send(answer, Optional.of(changed));
     }
 
     private void send(Context answer, Optional<Person> person) {

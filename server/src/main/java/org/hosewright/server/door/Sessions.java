@@ -3,14 +3,11 @@ package org.hosewright.server.door;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import com.github.benmanes.caffeine.cache.Ticker;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.Base64;
-import java.util.HexFormat;
 import java.util.Optional;
+import org.hosewright.ledger.canonical.Digest;
 import org.hosewright.ledger.person.Known;
 import org.hosewright.ledger.person.People;
 
@@ -43,7 +40,9 @@ final class Sessions {
         byte[] token = new byte[TOKEN_BYTES];
         random.nextBytes(token);
         String text = Base64.getUrlEncoder().withoutPadding().encodeToString(token);
-        sessions.put(key(text), new Session(known.person().id(), known.secret().hash()));
+        sessions.put(
+                Digest.ofText(text),
+                new Session(known.person().id(), known.secret().hash()));
         return text;
     }
 
@@ -51,23 +50,14 @@ final class Sessions {
      * longer sign in.
      */
     Optional<Known> find(String token) {
-        return Optional.ofNullable(sessions.getIfPresent(key(token)))
+        return Optional.ofNullable(sessions.getIfPresent(Digest.ofText(token)))
                 .flatMap(session -> people.find(session.person())
                         .filter(known -> known.person().active())
                         .filter(known -> known.secret().hash().equals(session.secret())));
     }
 
     void end(String token) {
-        sessions.invalidate(key(token));
-    }
-
-    private static String key(String token) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        sessions.invalidate(Digest.ofText(token));
     }
 
     /** One that was begun.

@@ -5,11 +5,15 @@ import java.util.Set;
 
 /** From where the server is reached. */
 public sealed interface Listening {
-    /** The address to listen on. */
-    String interfaceAddress();
+    /** The address to listen on: every one of the machine's, where others shall reach it. */
+    default String interfaceAddress() {
+        return "0.0.0.0";
+    }
 
-    /** True where the browser reaches it by TLS. */
-    boolean isSecure();
+    /** True where the browser reaches it by TLS, as every other machine does. */
+    default boolean isSecure() {
+        return true;
+    }
 
     /** Reached from this machine alone. */
     record ThisMachine() implements Listening {
@@ -33,31 +37,11 @@ public sealed interface Listening {
         public Lan {
             names = Set.copyOf(names);
         }
-
-        @Override
-        public String interfaceAddress() {
-            return "0.0.0.0";
-        }
-
-        @Override
-        public boolean isSecure() {
-            return true;
-        }
     }
 
     /** Behind a proxy that does the TLS, as whoever started the server states.
      *
      * @param publicAddress where browsers reach the proxy, as in "https://hosewright.example"
      */
-    record BehindProxy(URI publicAddress) implements Listening {
-        @Override
-        public String interfaceAddress() {
-            return "0.0.0.0";
-        }
-
-        @Override
-        public boolean isSecure() {
-            return true;
-        }
-    }
+    record BehindProxy(URI publicAddress) implements Listening {}
 }
