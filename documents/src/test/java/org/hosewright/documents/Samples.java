@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
@@ -47,6 +48,8 @@ import org.hosewright.ledger.plan.PlanReport;
 final class Samples {
     static final LocalDate MADE = LocalDate.of(2026, 5, 14);
     static final String REVISION = "7c1f-09ae";
+
+    private static final SheetCode CODE = new SheetCode(1, "engine-41", "3f2a90c1");
 
     /** Every paper once, for tests that only look. */
     static final Map<String, Pdf> PAPERS = papers();
@@ -113,9 +116,9 @@ final class Samples {
         papers.put("night", new Pdf(Papers.night(plannedNight(), Stamp.UNSIGNED)));
         papers.put("card", new Pdf(Papers.pumpCard(brindleFalls(), Stamp.UNSIGNED)));
         papers.put("card-si", new Pdf(Papers.pumpCard(aldwickVale(), Stamp.DEMO)));
-        papers.put("tags", new Pdf(Papers.tags(brindleFalls(), Stamp.DEMO)));
+        papers.put("tags", new Pdf(Papers.tags(brindleFalls(), Stamp.DEMO.bearing(CODE))));
         papers.put("tags-si", new Pdf(Papers.tags(aldwickVale(), Stamp.UNSIGNED)));
-        papers.put("pocket", new Pdf(Papers.pocketCard(brindleFalls(), Stamp.UNSIGNED)));
+        papers.put("pocket", new Pdf(Papers.pocketCard(brindleFalls(), Stamp.UNSIGNED.bearing(CODE))));
         papers.put("pocket-si", new Pdf(Papers.pocketCard(aldwickVale(), Stamp.DEMO)));
         papers.put("order", new Pdf(Papers.order(order(), Stamp.UNSIGNED)));
         papers.put("changes", new Pdf(Papers.changes(order(), Stamp.UNSIGNED)));

@@ -8,7 +8,9 @@ import org.hosewright.documents.press.Lines;
 /** The room of one leaf of the pocket card, and what fits into it. */
 final class Leaf {
     static final double WIDTH_MM = 79;
-    private static final double ROOM_MM = 113;
+    /** A leaf's height less its head, its foot and the square code at its foot. */
+    private static final double ROOM_MM = 109;
+
     private static final double SENTENCE_PT = 8.5;
     private static final double LEADING = 1.2;
     private static final double GAP_MM = 0.8;

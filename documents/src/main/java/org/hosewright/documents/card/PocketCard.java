@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.hosewright.documents.drawing.SquareCode;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
+import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.card.CardLine;
 import org.hosewright.ledger.card.CardSet;
@@ -40,7 +43,7 @@ public final class PocketCard {
         for (EngineCard card : set.engines()) {
             leaves.addAll(leaves(card));
         }
-        leaves.addAll(leaves("What do these numbers rest on?", grounds()));
+        leaves.addAll(leaves("What do these numbers rest on?", grounds(), stamp.findOrder()));
         List<Html> strips = new ArrayList<>();
         for (int from = 0; from < leaves.size(); from += LEAVES) {
             Html strip = Html.all(leaves.subList(from, Math.min(leaves.size(), from + LEAVES)));
@@ -74,16 +77,21 @@ public final class PocketCard {
                 engine,
                 card.lines().stream()
                         .map(line -> new PocketLine(line, figures).piece())
-                        .toList());
+                        .toList(),
+                stamp.findOrder()
+                        .map(code -> code.ofEngine(card.engine().engine().id())));
     }
 
-    private List<Html> leaves(String head, List<Leaf.Piece> pieces) {
+    private List<Html> leaves(String head, List<Leaf.Piece> pieces, Optional<SheetCode> code) {
         return Leaf.fill(pieces).stream()
                 .map(inside -> Html.tag(
                                 "div",
                                 Html.tag("div", stamp.words()).in("words"),
                                 Html.tag("h2", head),
                                 Html.all(inside),
+                                code.map(SquareCode::picture)
+                                        .map(square -> Html.tag("div", square).in("code"))
+                                        .orElse(Html.NOTHING),
                                 Html.tag("p", set.kit().company() + ", " + CardWords.revision(set))
                                         .in("fine"))
                         .in("leaf"))

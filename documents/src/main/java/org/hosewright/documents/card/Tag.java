@@ -3,6 +3,7 @@ package org.hosewright.documents.card;
 import java.util.List;
 import java.util.Locale;
 import org.hosewright.documents.drawing.LineStrip;
+import org.hosewright.documents.drawing.SquareCode;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Lines;
@@ -48,9 +49,18 @@ final class Tag {
                         "div",
                         Html.tag("div", stamp.words()).in("words"),
                         head(),
+                        code(stamp),
                         lies.stands() ? stands() : refused(),
                         foot())
                 .in("tag");
+    }
+
+    private Html code(Stamp stamp) {
+        String engine = card.engine().engine().id();
+        return stamp.findOrder()
+                .map(code -> Html.tag("div", SquareCode.picture(code.ofEngine(engine)))
+                        .in("code"))
+                .orElse(Html.NOTHING);
     }
 
     private Html head() {

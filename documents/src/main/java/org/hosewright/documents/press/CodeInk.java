@@ -1,20 +1,14 @@
 package org.hosewright.documents.press;
 
-import com.google.zxing.BarcodeFormat;
-import com.google.zxing.EncodeHintType;
-import com.google.zxing.WriterException;
-import com.google.zxing.common.BitMatrix;
-import com.google.zxing.qrcode.QRCodeWriter;
-import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import java.io.IOException;
-import java.util.Map;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.hosewright.documents.stamp.Squares;
 
-/** The square code at the foot of each page of an order or of a handover. @source ISO/IEC 18004 (QR code), by a library */
+/** The square code at the foot of each page of an order or of a handover. */
 final class CodeInk {
     private static final float PT_PER_MM = 72f / 25.4f;
 
@@ -25,12 +19,12 @@ final class CodeInk {
 
     private CodeInk() {}
 
-    /** Puts the code of a sheet, where it has one, on every page. */
+    /** Puts the code of a sheet, where it has one, on every page; what is cut out bears one of its own instead. */
     static void put(Sheet sheet, PDDocument document) throws IOException {
-        if (sheet.stamp().code().isEmpty()) {
+        if (sheet.stamp().code().isEmpty() || !sheet.grid().equals(StampGrid.WHOLE_PAGE)) {
             return;
         }
-        BitMatrix squares = squares(sheet.stamp().code().get());
+        Squares squares = Squares.of(sheet.stamp().code().get());
         for (PDPage page : document.getPages()) {
             try (var ink = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
                 // An artifact: the text of the page says the same in its running head.
@@ -42,30 +36,16 @@ final class CodeInk {
         }
     }
 
-    private static void draw(BitMatrix squares, PDPageContentStream ink) throws IOException {
-        float side = SIDE_MM * PT_PER_MM / squares.getWidth();
+    private static void draw(Squares squares, PDPageContentStream ink) throws IOException {
+        float side = SIDE_MM * PT_PER_MM / squares.side();
         float corner = CORNER_MM * PT_PER_MM;
-        for (int y = 0; y < squares.getHeight(); y++) {
-            for (int x = 0; x < squares.getWidth(); x++) {
-                if (squares.get(x, y)) {
-                    ink.addRect(corner + x * side, corner + (squares.getHeight() - 1 - y) * side, side, side);
+        for (int y = 0; y < squares.side(); y++) {
+            for (int x = 0; x < squares.side(); x++) {
+                if (squares.isDark(x, y)) {
+                    ink.addRect(corner + x * side, corner + (squares.side() - 1 - y) * side, side, side);
                 }
             }
         }
         ink.fill();
-    }
-
-    private static BitMatrix squares(String code) {
-        try {
-            return new QRCodeWriter()
-                    .encode(
-                            code,
-                            BarcodeFormat.QR_CODE,
-                            1,
-                            1,
-                            Map.of(EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M, EncodeHintType.MARGIN, 2));
-        } catch (WriterException e) {
-            throw new IllegalStateException("a code too long for a square", e);
-        }
     }
 }

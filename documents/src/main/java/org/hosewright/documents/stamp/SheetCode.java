@@ -1,5 +1,6 @@
 package org.hosewright.documents.stamp;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,25 @@ public record SheetCode(long order, String engine, String check) {
     private static final Pattern FORM =
             Pattern.compile("HOSEWRIGHT 1;order=(\\d{1,9});engine=([a-z0-9+-]{1,200});check=([0-9a-f]{8})");
 
+    /** Longer lists of engines are no use on a square that a phone is to read. */
+    private static final int MOST_LETTERS = 60;
+
+    /** The code of a sheet for several engines: their ids, or "all" where those are too many for a square. */
+    public static SheetCode ofEngines(long order, List<String> engines, String check) {
+        String joined = String.join("+", engines);
+        return new SheetCode(order, joined.length() > MOST_LETTERS ? "all" : joined, check);
+    }
+
+    /** The same order's code for one engine. */
+    public SheetCode ofEngine(String id) {
+        return new SheetCode(order, id, check);
+    }
+
+    /** What it says, for those who cannot see it. */
+    public String says() {
+        return "Square code: order " + order + ", " + engine + ", " + check + ".";
+    }
+
     /** The text that is encoded. */
     public String text() {
         return "HOSEWRIGHT 1;order=" + order + ";engine=" + engine + ";check=" + check;
@@ -25,11 +45,17 @@ public record SheetCode(long order, String engine, String check) {
      * @throws InvalidInput it is the text of something else
      */
     public static SheetCode parse(String text) {
+        return findIn(text)
+                .orElseThrow(() -> new InvalidInput(
+                        "code of a sheet", text, "the text of the square code on a printed order", ""));
+    }
+
+    /** The code that a text is; empty where it is the text of something else. */
+    static Optional<SheetCode> findIn(String text) {
         Matcher form = FORM.matcher(text.strip());
-        if (!form.matches()) {
-            throw new InvalidInput("code of a sheet", text, "the text of the square code on a printed order", "");
-        }
-        return new SheetCode(Long.parseLong(form.group(1)), form.group(2), form.group(3));
+        return form.matches()
+                ? Optional.of(new SheetCode(Long.parseLong(form.group(1)), form.group(2), form.group(3)))
+                : Optional.empty();
     }
 
     /** The code that a photograph of a sheet shows; empty where none can be made out. */

@@ -32,6 +32,11 @@ public record Stamp(String across, String words, String meaning, Optional<String
         return new Stamp(across, words, meaning, Optional.of(sheetCode.text()));
     }
 
+    /** The code of the order that the sheet is of; empty where it is of none. */
+    public Optional<SheetCode> findOrder() {
+        return code.flatMap(SheetCode::findIn);
+    }
+
     /** The same with the square code of a handover on each page. */
     public Stamp bearing(HandoverCode handoverCode) {
         return new Stamp(across, words, meaning, Optional.of(handoverCode.text()));

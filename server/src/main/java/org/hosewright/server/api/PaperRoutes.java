@@ -67,23 +67,30 @@ final class PaperRoutes {
         OrderDesk.Print print = desk.print(OrderRoutes.number(order.get()));
         CardSet cards =
                 Queried.find(request, "engine").map(print.cards()::ofEngine).orElse(print.cards());
-        return new Sheets(cards, stamped(print));
+        List<String> engines = cards.engines().stream()
+                .map(card -> card.engine().engine().id())
+                .toList();
+        return new Sheets(cards, stamped(print, engines));
     }
 
     private Route order(String name, BiFunction<OrderInFull, Stamp, byte[]> paper) {
         return Route.get("/orders/{number}/" + name + ".pdf", answer -> {
             OrderDesk.Print print = desk.print(OrderRoutes.number(answer.pathParam("number")));
             String file = name + "-" + print.order().revision().number() + ".pdf";
-            Answer.file(answer, file, PDF, paper.apply(print.order(), stamped(print)));
+            Answer.file(
+                    answer,
+                    file,
+                    PDF,
+                    paper.apply(
+                            print.order(), stamped(print, print.order().set().engines())));
         });
     }
 
-    private Stamp stamped(OrderDesk.Print print) {
+    private Stamp stamped(OrderDesk.Print print, List<String> engines) {
         Stamp stamp = config.demo() ? print.stamp().inDemo() : print.stamp();
-        String engines = String.join("+", print.order().set().engines());
         long number = print.order().revision().number();
         return stamp.bearing(
-                new SheetCode(number, engines, print.order().revision().code()));
+                SheetCode.ofEngines(number, engines, print.order().revision().code()));
     }
 
     /** Numbers about to be printed, and what stands across them. */

@@ -13,9 +13,15 @@ const SHEETS = [
   { path: 'pocket-card.pdf', name: 'Pocket card', what: 'all packages, folded to fit a pocket' },
 ];
 
+const ORDER_SHEETS = [
+  { path: 'order.pdf', name: 'order', what: 'its numbers with what they rest on, and the table of revisions' },
+  { path: 'changes.pdf', name: 'change sheet', what: 'what it changes against the order signed before' },
+  { path: 'readers.pdf', name: 'list to sign', what: 'for everybody who has read it and will pump by it' },
+];
+
 class PapersPage extends Part {
   /** @override */
-  static properties = { preview: { state: true }, trouble: { state: true }, none: { state: true }, drawing: { state: true }, round: { state: true } };
+  static properties = { preview: { state: true }, book: { state: true }, trouble: { state: true }, none: { state: true }, drawing: { state: true }, round: { state: true } };
 
   constructor() {
     super();
@@ -23,6 +29,8 @@ class PapersPage extends Part {
     this.preview = null;
     this.trouble = '';
     this.none = false;
+    /** @type {any} the orders; null where they cannot be had */
+    this.book = null;
     /** @type {string | null} the sheet that is being drawn */
     this.drawing = null;
     /** @type {'nearest' | 'up'} */
@@ -43,6 +51,7 @@ class PapersPage extends Part {
     const found = await company;
     this.none = found === null;
     this.engines = found?.engines ?? [];
+    if (!this.none) this.book = await get('/orders').catch(() => null);
     this.engine = firstEngine(this.engines);
     if (!this.none) await this.look();
   }
@@ -72,17 +81,38 @@ class PapersPage extends Part {
   }
 
   sheets() {
-    return html`<ul class="sheets">${SHEETS.map((sheet) => html`<li><button ?disabled=${this.drawing !== null} @click=${() => this.print(sheet.path)}>
+    return html`${this.ordered()}<ul class="sheets">${SHEETS.map((sheet) => html`<li><button ?disabled=${this.drawing !== null} @click=${() => this.print(sheet.path)}>
         ${this.drawing === sheet.path ? `Drawing the ${sheet.name.toLowerCase()}` : `Print the ${sheet.name.toLowerCase()}`}</button> <span class="soft">${sheet.what}</span>
         ${this.drawing === sheet.path ? html`<span class="busy"></span>` : nothing}</li>`)}</ul>
       <p class="row"><label class="inline">Round <select @change=${(/** @type {Event} */ event) => { this.round = /** @type {any} */ (event.target).value; this.look(); }}>
         <option value="nearest">to the nearest ${this.preview.step}</option><option value="up">up to the next ${this.preview.step}</option></select></label></p>`;
   }
 
+  /** The papers of the order in force and of the one that waits: from their own numbers, whatever the kit says now. */
+  ordered() {
+    const { inForce, proposed } = this.book ?? {};
+    if (!inForce && !proposed) return nothing;
+    return html`${inForce ? this.papersOf(inForce, 'is in force') : nothing}${proposed ? this.papersOf(proposed, 'waits for a signature') : nothing}
+      <h2>Papers of the kit as it stands</h2>`;
+  }
+
+  /** @param {number} number @param {string} standing */
+  papersOf(number, standing) {
+    const sheet = (/** @type {string} */ path) => `/orders/${number}/${path}`;
+    return html`<section data-order=${number}><h2>Papers of order ${number}</h2><p class="soft"><a href="/orders?order=${number}">Order ${number}</a> ${standing}. Its own cards and tags are printed there.</p>
+      <ul class="sheets">${ORDER_SHEETS.map(({ path, name, what }) => html`<li><button ?disabled=${this.drawing !== null} @click=${() => this.draw(sheet(path), sheet(path))}>
+        ${this.drawing === sheet(path) ? `Drawing the ${name}` : `Print the ${name}`}</button> <span class="soft">${what}</span></li>`)}</ul></section>`;
+  }
+
   /** @param {string} path */
   async print(path) {
-    this.drawing = path;
-    await save(`/papers/${path}?${this.query()}`).catch(failed);
+    await this.draw(path, `/papers/${path}?${this.query()}`);
+  }
+
+  /** @param {string} name @param {string} from */
+  async draw(name, from) {
+    this.drawing = name;
+    await save(from).catch(failed);
     this.drawing = null;
   }
 
