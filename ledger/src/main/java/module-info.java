@@ -25,4 +25,5 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.stretch;
     exports org.hosewright.ledger.trial;
     exports org.hosewright.ledger.walk;
+    exports org.hosewright.ledger.years;
 }

@@ -18,6 +18,7 @@ import org.hosewright.cli.command.Restore;
 import org.hosewright.cli.command.Serve;
 import org.hosewright.cli.command.Trial;
 import org.hosewright.cli.command.Walk;
+import org.hosewright.cli.command.Years;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
             Serve.class,
             Accounts.class,
             Drill.class,
+            Years.class,
             Lay.class,
             Plan.class,
             Reach.class,

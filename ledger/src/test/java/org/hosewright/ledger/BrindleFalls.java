@@ -69,7 +69,12 @@ public final class BrindleFalls {
                 Optional.of(Pressure.ofPsi(300)));
         Basis basis = new Basis(Basis.Kind.TEST, "drill-night");
         return new HoseRecord(
-                hose, basis, Optional.of(LocalDate.of(2026, 4, 11)), OptionalInt.of(2019), Optional.empty());
+                hose,
+                basis,
+                Optional.of(LocalDate.of(2026, 4, 11)),
+                OptionalInt.of(2019),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static NozzleRecord nozzle() {

@@ -97,9 +97,9 @@ final class Hierarchy {
                 .toList();
     }
 
-    /** The nights that flew a batch, both as places. */
-    List<Integer> listNightsAt(int batch) {
-        return nightsOf.getOrDefault(batch, List.of());
+    /** The nights that an unknown carries to others: that flew a batch, used an instrument, or flew a type before the last night. */
+    List<Integer> listNightsAt(int unknown) {
+        return nightsOf.getOrDefault(unknown, List.of());
     }
 
     private Worth worth(int night) {
@@ -114,12 +114,23 @@ final class Hierarchy {
         for (Unknown unknown : unknowns(night)) {
             if (unknown.role() != Role.HOSE) {
                 Optional<String> shared = nights.get(night).findShared(unknown);
-                places.meet(Places.name(nights.get(night), night, unknown), shared, unknown);
+                String name = Places.name(nights.get(night), night, unknown);
+                places.meet(name, shared, unknown);
+                carry(places.place(name), night);
             } else {
                 flown.add(unknown.id());
-                nightsOf.computeIfAbsent(places.batch(unknown.id()), any -> new ArrayList<>())
-                        .add(night);
+                carry(places.batch(unknown.id()), night);
+                if (nights.get(night).year() < year) {
+                    carry(places.drift(batch(unknown.id()).type()), night);
+                }
             }
+        }
+    }
+
+    private void carry(int unknown, int night) {
+        List<Integer> its = nightsOf.computeIfAbsent(unknown, any -> new ArrayList<>());
+        if (its.isEmpty() || its.get(its.size() - 1) < night) {
+            its.add(night);
         }
     }
 
@@ -175,8 +186,8 @@ final class Hierarchy {
 
     private void addBeliefs() {
         for (HoseType type : listTypes()) {
-            belief(places.type(type.id()), type.deviation());
-            belief(places.drift(type.id()), PoolPriors.DRIFT);
+            belief(Owner.BELIEF, places.type(type.id()), type.deviation());
+            belief(Owner.link(places.drift(type.id())), places.drift(type.id()), PoolPriors.DRIFT);
             List<Batch> its = listFlown(type.id());
             OptionalDouble made =
                     its.stream().flatMapToDouble(batch -> batch.made().stream()).average();
@@ -185,14 +196,14 @@ final class Hierarchy {
                         ? made.orElseThrow() - batch.made().getAsDouble()
                         : 0;
                 int[] at = {places.batch(batch.id()), places.type(type.id()), places.drift(type.id())};
-                Owner owner = Owner.batch(places.batch(batch.id()));
+                Owner owner = Owner.link(places.batch(batch.id()));
                 equations.add(new Equation(owner, BATCHES, 0, at, new double[] {1, -1, -older}));
             }
         }
-        places.listShared().forEach(name -> belief(places.place(name), 1));
+        places.listShared().forEach(name -> belief(Owner.link(places.place(name)), places.place(name), 1));
     }
 
-    private void belief(int place, double deviation) {
-        equations.add(new Equation(Owner.BELIEF, Equation.KNOWN, 0, new int[] {place}, new double[] {1 / deviation}));
+    private void belief(Owner owner, int place, double deviation) {
+        equations.add(new Equation(owner, Equation.KNOWN, 0, new int[] {place}, new double[] {1 / deviation}));
     }
 }

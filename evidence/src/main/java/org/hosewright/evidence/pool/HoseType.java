@@ -1,5 +1,6 @@
 package org.hosewright.evidence.pool;
 
+import org.hosewright.evidence.joint.Priors;
 import org.hosewright.hydraulics.quantity.HoseLoss;
 import org.hosewright.hydraulics.quantity.Numbers;
 
@@ -13,5 +14,10 @@ public record HoseType(String id, HoseLoss loss, double deviation) {
     public HoseType {
         Numbers.requirePositive("loss of " + id, loss.r());
         Numbers.requirePositive("deviation of the loss of " + id, deviation);
+    }
+
+    /** A type of which no more is believed than a book or a maker says. */
+    public static HoseType of(String id, HoseLoss loss) {
+        return new HoseType(id, loss, Priors.BOOK_HOSE);
     }
 }

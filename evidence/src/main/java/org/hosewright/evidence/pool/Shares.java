@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** How much of what is known of one unknown came from each night and from what was believed before.
+/** How much of what is known of one unknown came from each night and from what was believed of hose before.
  *
- * <p>The information on it is a sum over equations; that of a batch's departure is passed on to the nights that flew the batch. For a
- * number that each night tells by itself the shares are those of a weighted mean: without a night, the number would
+ * <p>The information on it is a sum over equations; that of what only carries a night's word (a batch's departure, an instrument's error,
+ * a change since) is passed on to the nights that it carries. For a number that each night tells by itself the shares are those of a weighted mean: without a night, the number would
  * move by its share of what the night says otherwise.
  */
 final class Shares {
@@ -26,7 +26,7 @@ final class Shares {
     Shares(Hierarchy hierarchy, Mixed problem, double[] logs, double[] covariances) {
         this.hierarchy = hierarchy;
         ofNights = new double[hierarchy.nights().size()];
-        Map<Integer, Double> ofBatches = new LinkedHashMap<>();
+        Map<Integer, Double> ofLinks = new LinkedHashMap<>();
         double whole = 0;
         for (Equation equation : problem.equations()) {
             double along = equation.along(covariances);
@@ -36,10 +36,11 @@ final class Shares {
             switch (equation.owner().kind()) {
                 case BELIEF -> ofBelief += part;
                 case NIGHT -> ofNights[equation.owner().index()] += part;
-                case BATCH -> ofBatches.merge(equation.owner().index(), part, Double::sum);
+                case LINK -> ofLinks.merge(equation.owner().index(), part, Double::sum);
             }
         }
-        ofBatches.forEach(this::passOn);
+        double[] own = ofNights.clone();
+        ofLinks.forEach((link, part) -> passOn(link, part, own));
         ofBelief /= whole;
         for (int night = 0; night < ofNights.length; night++) {
             ofNights[night] /= whole;
@@ -60,14 +61,13 @@ final class Shares {
         return list;
     }
 
-    private void passOn(int batch, double part) {
-        List<Integer> nights = hierarchy.listNightsAt(batch);
-        double sum = nights.stream().mapToDouble(night -> ofNights[night]).sum();
+    private void passOn(int link, double part, double[] own) {
+        List<Integer> nights = hierarchy.listNightsAt(link);
+        double sum = nights.stream().mapToDouble(night -> own[night]).sum();
         if (!(sum > 0)) {
             ofBelief += part;
             return;
         }
-        double[] before = ofNights.clone();
-        nights.forEach(night -> ofNights[night] += part * before[night] / sum);
+        nights.forEach(night -> ofNights[night] += part * own[night] / sum);
     }
 }

@@ -3,6 +3,7 @@ package org.hosewright.evidence.calibration;
 import static org.hosewright.evidence.calibration.NightWriter.row;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -25,10 +26,10 @@ import org.hosewright.hydraulics.quantity.Pressure;
 /** Nights over years on one rig with the same gauges and meter, the truth drawn from what is believed beforehand. */
 final class RigYears {
     static final HoseType TYPE = new HoseType("attack-175", HoseLoss.ofUs(15.5), Priors.BOOK_HOSE);
-    static final Map<String, String> ERAS = Map.of("gauge-a", "gauge-a", "gauge-b", "gauge-b", "meter-1", "meter-1");
     private static final double BORE = 0.875;
     private static final double LAST = 2026;
 
+    private final String name;
     private final Random random;
     final double typeLog;
     final double[] batchLogs;
@@ -42,6 +43,15 @@ final class RigYears {
     final List<PoolNight> nights = new ArrayList<>();
 
     RigYears(long seed, int batches, int count) {
+        this("", seed, batches, count);
+    }
+
+    /** A rig among others.
+     *
+     * @param name what its hose, gauges, meter and discharge are told from those of others by
+     */
+    RigYears(String name, long seed, int batches, int count) {
+        this.name = name;
         random = new Random(seed * 0x9E3779B97F4A7C15L);
         typeLog = Priors.BOOK_HOSE * random.nextGaussian();
         double apart = PoolPriors.BATCHES * Math.abs(random.nextGaussian());
@@ -58,16 +68,28 @@ final class RigYears {
         tipOffset = random.nextGaussian();
         for (int night = 0; night < count; night++) {
             double year = night == 0 ? LAST : LAST - 5 * random.nextDouble();
-            nights.add(PoolNight.of("night " + night, year, night(year, night % batches), ERAS));
+            nights.add(PoolNight.of(name + "night " + night, year, night(year, night % batches), eras()));
         }
     }
 
+    private Map<String, String> eras() {
+        Map<String, String> eras = new LinkedHashMap<>();
+        for (String id : List.of("gauge-a", "gauge-b", "meter-1", "crosslay-1", "tip")) {
+            eras.put(id, name + id);
+        }
+        return eras;
+    }
+
     Pool pool() {
+        return Pool.of(List.of(TYPE), batches(), nights);
+    }
+
+    List<Batch> batches() {
         List<Batch> batches = new ArrayList<>();
         for (int i = 0; i < batchLogs.length; i++) {
-            batches.add(new Batch("batch-" + i, TYPE.id(), OptionalDouble.empty()));
+            batches.add(new Batch(name + "batch-" + i, TYPE.id(), OptionalDouble.empty()));
         }
-        return Pool.of(List.of(TYPE), batches, nights);
+        return batches;
     }
 
     /** A night that flies one batch. */
@@ -78,12 +100,12 @@ final class RigYears {
         double multiple = multiple();
         for (double length : new double[] {150, 300}) {
             for (double tip : new double[] {40, 50, 60}) {
-                rows.add(read(String.valueOf(rows.size() + 1), "batch-" + batch, length, tip, c, multiple));
+                rows.add(read(String.valueOf(rows.size() + 1), name + "batch-" + batch, length, tip, c, multiple));
             }
         }
         NightWriter writer = new NightWriter();
         for (int i = 0; i < batchLogs.length; i++) {
-            writer.hose("batch-" + i, TYPE.loss().us());
+            writer.hose(name + "batch-" + i, TYPE.loss().us());
         }
         return writer.discharge("crosslay-1")
                 .nozzle("tip", new SmoothBore(Length.ofInches(BORE), Pressure.ofPsi(50)), true)

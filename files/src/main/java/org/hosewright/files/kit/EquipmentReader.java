@@ -37,8 +37,10 @@ final class EquipmentReader {
         "service-test",
         "tested",
         "made",
-        "coupling"
+        "coupling",
+        "type"
     };
+    private static final String TYPES = "a name such as attack-175, the same for all batches of one type";
     private static final String PER = "leg (loss at that leg's flow) or total (at the sum)";
 
     private EquipmentReader() {}
@@ -88,7 +90,16 @@ final class EquipmentReader {
                 made.isPresent()
                         ? OptionalInt.of(Quantities.whole(made.get(), "year", FIRST_YEAR, LAST_YEAR))
                         : OptionalInt.empty(),
-                map.find("coupling").map(CouplingText::read));
+                map.find("coupling").map(CouplingText::read),
+                map.find("type").map(EquipmentReader::type));
+    }
+
+    private static String type(YamlValue value) {
+        String text = value.text(TYPES);
+        if (!text.matches("[a-z][a-z0-9-]{0,39}")) {
+            throw value.refused("type of hose", TYPES);
+        }
+        return text;
     }
 
     private static Appliance appliance(String id, YamlMap map, List<String> assumed) {

@@ -97,6 +97,7 @@ final class KitTree {
         put(map, "tested", record.tested().map(Object::toString));
         record.made().ifPresent(year -> map.put("made", year));
         put(map, "coupling", record.coupling().map(written::coupling));
+        put(map, "type", record.type());
         return map;
     }
 

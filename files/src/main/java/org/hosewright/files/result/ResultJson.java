@@ -18,6 +18,7 @@ import org.hosewright.ledger.plan.PlanReport;
 import org.hosewright.ledger.reach.PackageReach;
 import org.hosewright.ledger.reach.ReachReport;
 import org.hosewright.ledger.walk.WalkReport;
+import org.hosewright.ledger.years.YearsReport;
 
 /** Results as JSON: quantities in the kit's units with their standard errors; what does not exist is left out. */
 public final class ResultJson {
@@ -60,6 +61,11 @@ public final class ResultJson {
     /** A test night planned. */
     public static String plan(PlanReport report) {
         return write(new PlanFields(report).map());
+    }
+
+    /** What all nights together say. */
+    public static String years(YearsReport report) {
+        return write(new YearsFields(report).map());
     }
 
     /** A lay, solved. */

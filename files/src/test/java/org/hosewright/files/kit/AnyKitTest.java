@@ -76,7 +76,8 @@ class AnyKitTest {
                 whole.crewReaction(),
                 Map.of(
                         "attack-175",
-                        new HoseRecord(hose, record.basis(), record.tested(), record.made(), record.coupling()),
+                        new HoseRecord(
+                                hose, record.basis(), record.tested(), record.made(), record.coupling(), record.type()),
                         "leader-3",
                         whole.hoses().get("leader-3")),
                 whole.nozzles(),

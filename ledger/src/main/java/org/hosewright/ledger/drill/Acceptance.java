@@ -87,7 +87,8 @@ public final class Acceptance {
     }
 
     private HoseRecord hose(HoseRecord record, Known<HoseLoss> loss) {
-        return new HoseRecord(record.hose().withLoss(loss), basis, record.tested(), record.made(), record.coupling());
+        return new HoseRecord(
+                record.hose().withLoss(loss), basis, record.tested(), record.made(), record.coupling(), record.type());
     }
 
     private NozzleRecord nozzle(NozzleRecord record, Known<Ratio> flow) {

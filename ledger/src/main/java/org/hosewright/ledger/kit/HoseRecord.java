@@ -12,9 +12,15 @@ import org.hosewright.hydraulics.equipment.Hose;
  * @param tested day of its last service test, where known
  * @param made year of manufacture, where known
  * @param coupling what it is coupled by, where stated
+ * @param type what it is a batch of, where said
  */
 public record HoseRecord(
-        Hose hose, Basis basis, Optional<LocalDate> tested, OptionalInt made, Optional<Coupling> coupling) {
+        Hose hose,
+        Basis basis,
+        Optional<LocalDate> tested,
+        OptionalInt made,
+        Optional<Coupling> coupling,
+        Optional<String> type) {
     /** How long a service test is good. @source NFPA 1962: yearly */
     private static final int TEST_MONTHS = 12;
 

@@ -63,7 +63,12 @@ final class RigReadyTest {
     void bookLossHasNoFlowTestAndOldHoseBelongsOutOfServiceHolds() {
         HoseRecord hose = KIT.hoses().get("attack-175");
         Kit old = withHose(new HoseRecord(
-                hose.hose(), new Basis(Basis.Kind.BOOK, ""), hose.tested(), OptionalInt.of(1986), hose.coupling()));
+                hose.hose(),
+                new Basis(Basis.Kind.BOOK, ""),
+                hose.tested(),
+                OptionalInt.of(1986),
+                hose.coupling(),
+                hose.type()));
         RigReady ready = RigReady.of(old, "engine-41", BrindleFalls.TODAY);
         assertThat(ready.grounds().get(0).instead()).isEqualTo("not measured, from the book");
         assertThat(ready.grounds().get(0).isVerified()).isFalse();

@@ -59,6 +59,7 @@ public final class Api {
         return Stream.of(
                         drills.list(),
                         new AnalysisRoutes(drills, kit, config).list(),
+                        new YearsRoutes(ports.drills(), kit).list(),
                         new PlanRoutes(ports.leaves(), ports.drills(), plans, config).list(),
                         new TrialRoutes(ports.leaves(), trials, config).list())
                 .flatMap(List::stream)

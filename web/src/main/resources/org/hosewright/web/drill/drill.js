@@ -9,6 +9,7 @@ import { Night } from './night.js';
 import { advice, answers, cannotTell, deliveries, list, needed, verdict } from './results.js';
 import './new-night.js';
 import './readings.js';
+import './years.js';
 import '../shared/profile.js';
 
 /** @typedef {{ id: string, name: string, date: string, rows: number, acceptedInto?: number }} Summary */
@@ -115,7 +116,8 @@ class Drill extends Part {
           ${this.state(night)}
         </section>
       </div>
-      ${shown ? this.evidence(shown) : nothing}`;
+      ${shown ? this.evidence(shown) : nothing}
+      ${this.report ? html`<hw-years .version=${this.report.version}></hw-years>` : nothing}`;
   }
 
   /** @param {Night} night @param {any} shown */

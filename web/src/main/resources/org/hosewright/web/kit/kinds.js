@@ -73,7 +73,7 @@ export const KINDS = [
     fields: (_, __, us) => [field('diameter', 'diameter', us ? '1 3/4 in' : '45 mm'), field('section', 'section', us ? '50 ft' : '25 m'),
       field('loss', 'loss', us ? '9.19 psi / 100 ft @ 100 gpm' : '14.5 kPa / 100 m @ 100 L/min'),
       field('hazen-williams', 'or by Hazen-Williams, C', '140'), field('roughness', 'or by the roughness of its lining', '0.02 mm'), field('basis', 'loss rests on', 'book, maker, estimate, test drill-night'),
-      field('service-test', 'service test', us ? '300 psi' : '2000 kPa'), field('tested', 'tested on', '2026-04-11'), field('made', 'made in', '2019'), field('coupling', 'coupling', us ? '1 1/2 in NH' : '64 mm instantaneous')] },
+      field('service-test', 'service test', us ? '300 psi' : '2000 kPa'), field('tested', 'tested on', '2026-04-11'), field('made', 'made in', '2019'), field('coupling', 'coupling', us ? '1 1/2 in NH' : '64 mm instantaneous'), field('type', 'is a batch of', 'attack-175')] },
   { key: 'nozzles', title: 'Nozzles', one: 'nozzle', empty: 'No nozzle yet: smooth bore, fog, automatic, selectable or break-apart.',
     summary: (nozzle) => [nozzle.kind, ...tipSaid(nozzle), ...Object.entries(nozzle.settings ?? {}).map(([name, tip]) => `${name}: ${tipSaid(tip).join(', ')}`),
       nozzle.most ? `at most ${nozzle.most}` : '', nozzle.flow ? `flows ${nozzle.flow}` : '', nozzle.gauged ? `bore gauged ${nozzle.gauged}` : ''],
