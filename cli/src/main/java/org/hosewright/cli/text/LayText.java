@@ -4,6 +4,7 @@ import java.util.List;
 import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.lay.LayState.Gate;
+import org.hosewright.hydraulics.lay.Piece;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.QuantityShown;
@@ -11,6 +12,7 @@ import org.hosewright.hydraulics.working.Step;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.lay.LayReport;
 import org.hosewright.ledger.lay.LayWhatIf;
+import org.hosewright.ledger.lay.PanelReading;
 
 /** A lay solved, in plain text; broken limits and the second line stand before the numbers. */
 public final class LayText {
@@ -22,12 +24,14 @@ public final class LayText {
         var report = new Report();
         report.title(lay.kit().company() + ", " + lay.laid().engine());
         report.list("Beyond its limit", listBroken(lay.limits(), shown));
-        report.list("Outside what is known", lay.outside());
-        report.list("The other line of a wye, pump untouched", lay.secondSays());
+        report.list("Before you use these numbers", lay.outside());
+        report.list("When a line opens or shuts, pump untouched", lay.secondSays());
         report.table("The pump", pump(lay, shown));
         report.table("The tips", tips(lay, shown));
         report.table("At the discharges", gates(lay, shown));
+        report.table("The gauges at the panel", panel(lay, shown));
         report.table("Limits, the most used first", limits(lay.limits(), shown));
+        report.table("In the hose; a sudden stop is an estimate", hoses(lay, shown));
         lay.workings().forEach(working -> report.table(working.title(), steps(working)));
         report.table("By the trade's methods", methods(lay, shown));
         report.list("Keep in mind", lay.cautions());
@@ -65,11 +69,40 @@ public final class LayText {
         return gates;
     }
 
-    /** The methods that are good for the lay; the others are in the result file with their reasons. */
+    private static Columns panel(LayReport lay, QuantityShown shown) {
+        var panel = new Columns("gauge", "shows", "");
+        for (PanelReading one : lay.panel()) {
+            panel.add(
+                    one.gauge(),
+                    shown.text(one.pressure()),
+                    one.flow().map(shown::text).orElse(""));
+        }
+        return panel;
+    }
+
+    /** How fast the water runs in each hose and what shutting at once may add. */
+    private static Columns hoses(LayReport lay, QuantityShown shown) {
+        var table = new Columns("to", "hose", "flow", "water runs", "sudden stop adds");
+        for (Piece piece : lay.state().parts().pieces()) {
+            piece.surge()
+                    .ifPresent(surge -> table.add(
+                            piece.place(),
+                            piece.what(),
+                            shown.text(piece.flow()),
+                            shown.velocity(surge.velocity_ms()),
+                            "about " + shown.text(surge.rise())));
+        }
+        return table;
+    }
+
+    /** What each method gives, or why it is not good for the lay. */
     private static Columns methods(LayReport lay, QuantityShown shown) {
         var table = new Columns("to", "method", "pump");
         for (FieldMethods one : lay.methods()) {
-            one.pump().ifPresent(pump -> table.add(one.tip(), one.method().word(), shown.text(pump)));
+            table.add(
+                    one.tip(),
+                    one.method().word(),
+                    one.pump().map(shown::text).orElse("not good here: " + one.refused()));
         }
         return table;
     }

@@ -13,6 +13,7 @@ import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.lay.PanelReading;
 
 /** The fields of a lay's result; what a second line does stands before the numbers. */
 final class LayFields {
@@ -31,6 +32,12 @@ final class LayFields {
                 .toList();
         Fields fields = new Fields(units)
                 .put("units", units.word())
+                .putAll(
+                        "broken",
+                        report.limits().stream()
+                                .filter(Limit::broken)
+                                .map(this::limit)
+                                .toList())
                 .put("outside", report.outside())
                 .putAll(
                         "secondLine",
@@ -45,6 +52,7 @@ final class LayFields {
                 .putAll("gates", report.state().gates().stream().map(this::gate).toList())
                 .putAll("limits", report.limits().stream().map(this::limit).toList());
         return putPieces(fields)
+                .putAll("panel", report.panel().stream().map(this::gauge).toList())
                 .putAll("workings", DrillFields.workings(report.workings()))
                 .putAll("methods", report.methods().stream().map(this::method).toList())
                 .put("cautions", cautions())
@@ -56,6 +64,7 @@ final class LayFields {
         PieceFields pieces = new PieceFields(report.state(), units);
         return fields.putAll("pumps", pieces.pumps())
                 .putAll("pieces", pieces.pieces())
+                .put("suddenStop", pieces.suddenStop())
                 .putAll("reducers", pieces.reducers())
                 .putAll("foam", pieces.foam())
                 .putAll("bursts", pieces.bursts());
@@ -69,8 +78,15 @@ final class LayFields {
         return pump.map();
     }
 
+    private Map<String, Object> gauge(PanelReading one) {
+        Fields fields = new Fields(units).put("gauge", one.gauge()).put("pressure", one.pressure());
+        one.flow().ifPresent(flow -> fields.put("flow", flow));
+        return fields.map();
+    }
+
     private List<String> cautions() {
         List<String> all = new ArrayList<>(report.secondSays());
+        all.addAll(report.outside());
         all.addAll(report.cautions());
         return all;
     }

@@ -6,6 +6,7 @@ import org.hosewright.hydraulics.lay.FoamState;
 import org.hosewright.hydraulics.lay.Intake;
 import org.hosewright.hydraulics.lay.LayState;
 import org.hosewright.hydraulics.lay.Piece;
+import org.hosewright.hydraulics.lay.Surge;
 import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 
@@ -51,11 +52,21 @@ final class PieceFields {
                 .put("before", piece.before())
                 .put("after", piece.after());
         piece.surge().ifPresent(surge -> {
-            boolean us = units == UnitSystem.US;
-            double velocity = us ? surge.velocity_ms() / Constants.FOOT_M : surge.velocity_ms();
-            fields.put("velocity", Map.of("value", Fields.number(velocity), "unit", us ? "ft/s" : "m/s"));
+            fields.put("velocity", velocity(surge.velocity_ms()));
+            fields.put("suddenStop", surge.rise());
         });
         return fields.map();
+    }
+
+    /** What the rises of a sudden stop rest on: they are estimates, and no limit counts them. */
+    Map<String, Object> suddenStop() {
+        return Map.of("estimate", true, "waveSpeed", velocity(Surge.WAVE_MS));
+    }
+
+    private Map<String, Object> velocity(double velocity_ms) {
+        boolean us = units == UnitSystem.US;
+        double shown = us ? velocity_ms / Constants.FOOT_M : velocity_ms;
+        return Map.of("value", Fields.number(shown), "unit", us ? "ft/s" : "m/s");
     }
 
     List<Map<String, Object>> reducers() {

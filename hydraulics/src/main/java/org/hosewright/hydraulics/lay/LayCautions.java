@@ -21,15 +21,24 @@ public final class LayCautions {
 
     private LayCautions() {}
 
-    /** The cautions at a state, in a company's units. */
-    public static List<String> list(LayState lay, Ask ask, Bounds bounds, UnitSystem units) {
+    /** Water that does not come: tips that it does not reach, bursts, intakes that would fall too low. */
+    public static List<String> listMissing(LayState lay, UnitSystem units) {
         Set<String> says = new LinkedHashSet<>();
         QuantityShown shown = QuantityShown.of(units);
+        PieceCautions pieces = new PieceCautions(lay, shown);
+        says.addAll(pieces.ofBursts());
         for (AtTip tip : lay.open()) {
             findDry(tip, shown).ifPresent(says::add);
         }
+        says.addAll(pieces.ofIntakes());
+        return new ArrayList<>(says);
+    }
+
+    /** The cautions at a state, in a company's units, what is missing first. */
+    public static List<String> list(LayState lay, Ask ask, Bounds bounds, UnitSystem units) {
+        Set<String> says = new LinkedHashSet<>(listMissing(lay, units));
+        QuantityShown shown = QuantityShown.of(units);
         PieceCautions pieces = new PieceCautions(lay, shown);
-        says.addAll(pieces.ofBursts());
         for (AtTip tip : lay.open()) {
             findMore(tip, ask, shown).ifPresent(says::add);
             pieces.findLess(tip, ask).ifPresent(says::add);

@@ -65,9 +65,34 @@ record LineGroup(List<FromDischarge> lines, Map<String, Joint> joins) {
         }
     }
 
+    /** Every outlet of its lines and behind its joins, shut ones too. */
+    List<End.Outlet> outlets() {
+        List<End.Outlet> all = new ArrayList<>();
+        legs().forEach(leg -> all.addAll(leg.outlets()));
+        return List.copyOf(all);
+    }
+
+    /** How many outlets of it are opened and shut on their own; the tips of one monitor are not. */
+    int places() {
+        return legs().stream().mapToInt(LineGroup::places).sum();
+    }
+
+    private static int places(Leg leg) {
+        if (leg.end() instanceof End.Monitor || leg.end() instanceof End.Outlet) {
+            return 1;
+        }
+        return leg.end().legs().stream().mapToInt(LineGroup::places).sum();
+    }
+
+    private List<Leg> legs() {
+        List<Leg> legs = new ArrayList<>();
+        lines.forEach(line -> legs.add(line.leg()));
+        joins.values().forEach(joint -> legs.add(joint.leg()));
+        return legs;
+    }
+
     boolean isOpen() {
-        return lines.stream().anyMatch(line -> line.leg().isOpen())
-                || joins.values().stream().anyMatch(joint -> joint.leg().isOpen());
+        return legs().stream().anyMatch(Leg::isOpen);
     }
 
     /** The least pump pressure that gives every open tip what is asked, or more [Pa].

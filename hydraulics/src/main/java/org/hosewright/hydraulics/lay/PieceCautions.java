@@ -7,10 +7,10 @@ import org.hosewright.hydraulics.lay.LayState.AtTip;
 import org.hosewright.hydraulics.lay.LayState.Lost;
 import org.hosewright.hydraulics.lay.LayState.Reduced;
 import org.hosewright.hydraulics.line.Ask;
-import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.quantity.Ratio;
+import org.hosewright.hydraulics.supply.TankTime;
 
 /** What people should know about the pieces of a lay, as sentences.
  *
@@ -51,11 +51,18 @@ record PieceCautions(LayState lay, QuantityShown shown) {
         return Asked.flow_m3s(tip.outlet(), ask) * (1 - LESS);
     }
 
+    /** Intakes that would fall below what they must keep: this flow is not there. */
+    List<String> ofIntakes() {
+        List<String> says = new ArrayList<>();
+        lay.intake().ifPresent(intake -> addIntake(says, intake));
+        return says;
+    }
+
     List<String> list() {
         List<String> says = new ArrayList<>();
         lay.parts().reducers().forEach(reduced -> addReducer(says, reduced));
         lay.parts().foam().forEach(foam -> addFoam(says, foam));
-        lay.intake().ifPresent(intake -> addIntake(says, intake));
+        lay.intake().flatMap(Intake::tank).ifPresent(time -> addTank(says, time));
         addSurge(says);
         return says;
     }
@@ -112,10 +119,12 @@ record PieceCautions(LayState lay, QuantityShown shown) {
                         + ", below the " + shown.text(pump.least()) + " to keep.");
             }
         }
-        intake.tank()
-                .ifPresent(time -> says.add("The tank lasts " + shown.text(time.lasts()) + " at "
-                        + shown.text(time.drawn()) + ", a tenth of its level not counted"
-                        + (time.isShort() ? "; its piping lets no more through than that." : ".")));
+    }
+
+    private void addTank(List<String> says, TankTime time) {
+        says.add("The tank lasts " + shown.text(time.lasts()) + " at " + shown.text(time.drawn())
+                + ", a tenth of its level not counted"
+                + (time.isShort() ? "; its piping lets no more through than that." : "."));
     }
 
     /** A sudden stop only warns: it passes no limit and breaks none. */
@@ -129,8 +138,8 @@ record PieceCautions(LayState lay, QuantityShown shown) {
         worst.filter(this::isBeyond)
                 .ifPresent(piece -> says.add("Shut slowly: stopping the water in " + piece.what()
                         + " at once could add about " + shown.text(new Pressure(surge_Pa(piece)))
-                        + " (an estimate, with a wave speed of " + wave()
-                        + "; none for fire hose is published)."));
+                        + " (an estimate, with a wave speed of "
+                        + shown.velocity(Surge.WAVE_MS) + "; none for fire hose is published)."));
     }
 
     private boolean isBeyond(Piece piece) {
@@ -141,9 +150,5 @@ record PieceCautions(LayState lay, QuantityShown shown) {
 
     private static double surge_Pa(Piece piece) {
         return piece.surge().map(surge -> surge.rise().pascals()).orElse(0.0);
-    }
-
-    private static String wave() {
-        return Math.round(Surge.WAVE_MS / Constants.FOOT_M) + " ft/s";
     }
 }

@@ -71,6 +71,14 @@ public final class QuantityShown {
         return number + " " + system.length().symbol() + (value > 0 ? " up" : " down");
     }
 
+    /** A velocity: "16 ft/s", "4.9 m/s". */
+    public String velocity(double velocity_ms) {
+        boolean us = system == UnitSystem.US;
+        double value = us ? velocity_ms / Constants.FOOT_M : velocity_ms;
+        String number = Numbers.trimmed(Numbers.fixed(value, us || Math.abs(value) >= 100 ? 0 : 1));
+        return minus(number) + (us ? " ft/s" : " m/s");
+    }
+
     /** Number, unit and the 95 % half-width: "103 psi ± 2"; the number alone where nobody said how well it is known. */
     public String withBand(Known<?> known) {
         Quantity quantity = known.value();

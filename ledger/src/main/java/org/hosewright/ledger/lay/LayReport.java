@@ -24,6 +24,7 @@ import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitLines;
 
 /** A lay solved: what its result file, its text and its page show.
  *
@@ -32,14 +33,15 @@ import org.hosewright.ledger.kit.Kit;
  * @param state pump, tips and gates at the best estimate
  * @param pump pump pressure, with its standard error where it was worked out
  * @param flows flow of each open tip by its name, with its standard error where it was worked out
- * @param outside where the lay leaves the flown or rated range, as sentences; they stand before the numbers
- * @param secondLines what each tip of a wye gets when one opens or shuts with the pump untouched
+ * @param outside water that does not come, piping that is not known, ranges that are left, as sentences; they stand
+ *     before the numbers
+ * @param secondLines what tips that hang together get when one opens or shuts with the pump untouched
  * @param secondSays the same as sentences; they stand before the numbers
  * @param intake pressure that the supply leaves at the pump, where the supply is stated
  * @param limits every limit, the most used first
  * @param workings hand calculation of the answer
  * @param methods the same by the trade's field methods, each good for it or refused with the reason
- * @param cautions what people must keep in mind, {@code secondSays} not among them
+ * @param cautions what people must keep in mind, {@code outside} and {@code secondSays} not among them
  * @param assumed each default that the result rests on
  */
 public record LayReport(
@@ -85,9 +87,9 @@ public record LayReport(
                 state,
                 errors.pump(),
                 errors.flows(),
-                new OutsideRange(kit).list(state),
+                new BeforeNumbers(kit, laid).list(state),
                 second,
-                new SecondLineWords(kit, bounds).says(second),
+                new SecondLineWords(kit, laid, bounds).says(second),
                 state.intake().map(Intake::pressure),
                 LayLimits.of(state, bounds),
                 LayWorkings.list(kit, laid, state),
@@ -101,9 +103,15 @@ public record LayReport(
         return flows.getOrDefault(tip.outlet().id(), Known.of(tip.state().flow()));
     }
 
+    /** What the gauges at the panel show, and those of the engines that relay to it. */
+    public List<PanelReading> panel() {
+        return PanelReading.listOf(kit, KitLines.get(kit.engines(), laid.engine(), "engine of the lay"), state);
+    }
+
     private static List<String> cautions(Kit kit, Laid laid, LayState state, Bounds bounds) {
         List<String> cautions = new ArrayList<>(laid.cautions());
         cautions.addAll(LayCautions.list(state, laid.ask(), bounds, kit.units()));
+        cautions.removeAll(LayCautions.listMissing(state, kit.units()));
         return cautions;
     }
 

@@ -60,7 +60,6 @@ public record LayWhatIf(
 
     private static List<String> cautions(LayReport normal, LayState state, Optional<LocalDate> today) {
         List<String> says = new ArrayList<>(new OutsideRange(normal.kit()).list(state));
-        says.removeAll(normal.outside());
         List<String> more = new ArrayList<>(LayCautions.list(
                 state,
                 new Ask.AtPump(state.pump()),
@@ -68,6 +67,7 @@ public record LayWhatIf(
                 normal.kit().units()));
         more.removeAll(normal.cautions());
         says.addAll(more);
+        says.removeAll(normal.outside());
         return says;
     }
 }

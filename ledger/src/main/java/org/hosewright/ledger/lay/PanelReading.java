@@ -13,6 +13,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.card.PanelGauge;
 import org.hosewright.ledger.kit.EngineRecord;
 import org.hosewright.ledger.kit.Kit;
+import org.hosewright.ledger.line.KitLines;
 
 /** What a gauge at the panel shows.
  *
@@ -22,7 +23,7 @@ import org.hosewright.ledger.kit.Kit;
  */
 public record PanelReading(String gauge, Pressure pressure, Optional<Flow> flow) {
 
-    /** The pump's gauge, the intake's, and one behind the piping and gate of each discharge. */
+    /** The pump's gauge, the intake's, one behind the piping and gate of each discharge, then those of a relay. */
     static List<PanelReading> listOf(Kit kit, EngineRecord engine, LayState lay) {
         PanelGauge panel = PanelGauge.of(kit, engine);
         List<PanelReading> all = new ArrayList<>();
@@ -44,7 +45,20 @@ public record PanelReading(String gauge, Pressure pressure, Optional<Flow> flow)
                     shown,
                     Optional.ofNullable(lay.parts().flows().get(discharge))));
         });
+        lay.intake().map(Intake::pumps).orElse(List.of()).forEach(pump -> addRelay(all, kit, pump));
         return List.copyOf(all);
+    }
+
+    /** The panel of an engine that pumps to this one. */
+    private static void addRelay(List<PanelReading> all, Kit kit, Intake.PumpState pump) {
+        String engine = pump.engine();
+        PanelGauge panel = PanelGauge.of(kit, KitLines.get(kit.engines(), engine, "engine of the relay"));
+        boolean own = !panel.sight().atDischarge() && !panel.name().isEmpty();
+        Pressure shown = panel.sight().atDischarge()
+                ? pump.pump()
+                : plus(pump.pump(), panel.sight().offset());
+        all.add(new PanelReading(engine + " pump" + (own ? ", " + panel.name() : ""), shown, Optional.of(pump.flow())));
+        all.add(new PanelReading(engine + " intake", pump.intake(), Optional.empty()));
     }
 
     private static Map<String, Pressure> behind(LayState lay) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.PumpMode;
 import org.hosewright.hydraulics.lay.SecondLine;
 import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Crew;
@@ -13,14 +14,16 @@ import org.hosewright.hydraulics.quantity.Force;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.kit.Kit;
 
-/** What a second line on a wye does, in sentences. */
+/** What a line does to those that hang together with it when it opens or shuts, in sentences. */
 final class SecondLineWords {
     private final Kit kit;
+    private final Laid laid;
     private final Bounds bounds;
     private final QuantityShown shown;
 
-    SecondLineWords(Kit kit, Bounds bounds) {
+    SecondLineWords(Kit kit, Laid laid, Bounds bounds) {
         this.kit = kit;
+        this.laid = laid;
         this.bounds = bounds;
         this.shown = QuantityShown.of(kit.units());
     }
@@ -36,8 +39,13 @@ final class SecondLineWords {
     private String says(SecondLine one) {
         List<String> gets = new ArrayList<>();
         one.tips().forEach(tip -> gets.add(gets(tip)));
-        return "If " + one.turned() + (one.opens() ? " opens" : " shuts") + " with the pump left at "
-                + shown.text(one.lay().pump()) + ": " + String.join("; ", gets) + supply(one) + ".";
+        return "If " + one.turned() + (one.opens() ? " opens" : " shuts") + " with the pump left at " + pump(one) + ": "
+                + String.join("; ", gets) + supply(one) + ".";
+    }
+
+    private String pump(SecondLine one) {
+        String pressure = shown.text(one.lay().pump());
+        return laid.lay().pump() instanceof PumpMode.FixedSpeed ? "its speed, which gives " + pressure : pressure;
     }
 
     private String gets(AtTip tip) {

@@ -7,10 +7,13 @@ import java.util.Optional;
 import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.lay.FieldMethods;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.Piece;
+import org.hosewright.hydraulics.lay.Surge;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.profile.Sheet;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.lay.LayReport;
+import org.hosewright.ledger.lay.PanelReading;
 import org.hosewright.ledger.picture.LayPicture;
 
 /** A lay solved, in the words of its page. */
@@ -40,6 +43,8 @@ final class LayShown {
         ArrayNode tips = json.putArray("tips");
         report.state().tips().forEach(tip -> tips.add(tip(tip)));
         json.set("gates", gates());
+        json.set("panel", panel());
+        json.set("hoses", hoses());
         ArrayNode limits = json.putArray("limits");
         report.limits().forEach(limit -> limits.add(limit(limit)));
         json.set("workings", DrillShown.workings(report.workings()));
@@ -63,6 +68,31 @@ final class LayShown {
                         .put("down", shown.text(gate.down()))
                         .put("says", "Gate " + gate.discharge() + " down by " + shown.text(gate.down()) + "."));
         return gates;
+    }
+
+    private ArrayNode panel() {
+        ArrayNode panel = Answer.array();
+        for (PanelReading one : report.panel()) {
+            ObjectNode json = panel.addObject().put("gauge", one.gauge()).put("pressure", shown.text(one.pressure()));
+            one.flow().ifPresent(flow -> json.put("flow", shown.text(flow)));
+        }
+        return panel;
+    }
+
+    /** How fast the water runs in each hose, and the estimate of what shutting at once may add. */
+    private ObjectNode hoses() {
+        ObjectNode json = Answer.object().put("wave", shown.velocity(Surge.WAVE_MS));
+        ArrayNode list = json.putArray("list");
+        for (Piece piece : report.state().parts().pieces()) {
+            piece.surge()
+                    .ifPresent(surge -> list.addObject()
+                            .put("to", piece.place())
+                            .put("hose", piece.what())
+                            .put("flow", shown.text(piece.flow()))
+                            .put("velocity", shown.velocity(surge.velocity_ms()))
+                            .put("stop", shown.text(surge.rise())));
+        }
+        return json;
     }
 
     private ObjectNode pump() {

@@ -35,6 +35,21 @@ export function limits(shown) {
       <td>${limit.at}</td><td>${limit.limit}</td><td>${limit.used} %${limit.broken ? html` <b>beyond</b>` : nothing}</td></tr>`)}</tbody></table></div></section>`;
 }
 
+/** What the gauges at the panel show, so that the operator may compare. @param {any} shown */
+export function panel(shown) {
+  return html`<section><h2>What the gauges show</h2>
+    <div class="wide" tabindex="0" role="region" aria-label="What the gauges show"><table class="lay-panel"><thead><tr><th scope="col" class="words">gauge</th><th scope="col">shows</th><th scope="col">flow</th></tr></thead>
+    <tbody>${shown.panel.map((/** @type {any} */ one) => html`<tr><th scope="row" class="words">${one.gauge}</th><td>${one.pressure}</td><td>${one.flow ?? ''}</td></tr>`)}</tbody></table></div></section>`;
+}
+
+/** How fast the water runs, and what shutting at once may add. @param {any} shown */
+export function hoses(shown) {
+  return html`<details class="working"><summary>how fast the water runs, and a sudden stop</summary>
+    <p class="soft">A sudden stop is an estimate, with a pressure wave of ${shown.hoses.wave}; none for fire hose is published. It only warns: no limit counts it. Shut slowly.</p>
+    <div class="wide" tabindex="0" role="region" aria-label="Water in the hose"><table><thead><tr><th scope="col" class="words">hose</th><th scope="col" class="words">to</th><th scope="col">flow</th><th scope="col">runs at</th><th scope="col">a sudden stop adds about</th></tr></thead>
+    <tbody>${shown.hoses.list.map((/** @type {any} */ one) => html`<tr><th scope="row" class="words">${one.hose}</th><td class="words">${one.to}</td><td>${one.flow}</td><td>${one.velocity}</td><td>${one.stop}</td></tr>`)}</tbody></table></div></details>`;
+}
+
 /** @param {any} shown */
 export function cautions(shown) {
   return html`${shown.cautions.length ? html`<section><h2>Keep in mind</h2>${shown.cautions.map((/** @type {string} */ line) => html`<p class="caution">${set(line)}</p>`)}</section>` : nothing}

@@ -7,7 +7,7 @@ import { done } from '../shared/notes.js';
 import { pick } from '../shared/file.js';
 import { set } from '../shared/text.js';
 import { working } from '../shared/working.js';
-import { cautions, figures, limits, methods, tips, warnings } from './answer.js';
+import { cautions, figures, hoses, limits, methods, panel, tips, warnings } from './answer.js';
 import { diagram } from './diagram.js';
 import { choice, isUnsaid, sized, text } from './fields.js';
 import { outline } from './outline.js';
@@ -185,9 +185,9 @@ class LayPage extends Part {
 
   evidence() {
     const shown = this.shown;
-    return html`${limits(shown)}${cautions(shown)}
+    return html`${limits(shown)}${panel(shown)}${cautions(shown)}
       ${shown.profile ? html`<section><h2>The line to ${shown.profile.tip}</h2>${stroke(shown.profile.drawing, shown.profile.says)}</section>` : nothing}
-      ${working(shown.workings)}${methods(shown)}`;
+      ${working(shown.workings)}${methods(shown)}${hoses(shown)}`;
   }
 
   file() {
