@@ -15,6 +15,7 @@ public record Page(String path, String name, String question, String module) {
     public static final List<Page> ALL = List.of(
             new Page("/", "station", "Is every line ready?", "station/station.js"),
             new Page("/bed", "bed", "What lies on the rig?", "bed/bed.js"),
+            new Page("/plan", "plan", "What should we flow next?", "plan/plan.js"),
             new Page("/drill", "drill", "What did the night show?", "drill/drill.js"),
             new Page("/trial", "trial", "Do they really differ?", "trial/trial.js"),
             new Page("/reach", "reach", "How far can it go, and what stops it?", "reach/reach.js"),

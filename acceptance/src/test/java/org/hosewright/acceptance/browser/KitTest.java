@@ -38,6 +38,7 @@ final class KitTest extends AtStation {
         for (String path : new String[] {
             "/",
             "/bed",
+            "/plan",
             "/drill",
             "/trial",
             "/reach",

@@ -23,6 +23,7 @@ final class PagesTest {
     private static final List<String> PAGES = List.of(
             "/",
             "/bed",
+            "/plan",
             "/drill",
             "/trial",
             "/reach",

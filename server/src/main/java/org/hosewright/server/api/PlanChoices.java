@@ -2,6 +2,7 @@ package org.hosewright.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.evidence.plan.Question;
@@ -14,8 +15,9 @@ import org.hosewright.ledger.kit.Kit;
 /** What a test night can be planned from: the kit's packages and instruments, in words.
  *
  * @param kit the kit
+ * @param today the company's day, taken as the night where none is named
  */
-record PlanChoices(Kit kit) {
+record PlanChoices(Kit kit, LocalDate today) {
     ObjectNode json() {
         ObjectNode json = Answer.object();
         ArrayNode packages = json.putArray("packages");
@@ -26,7 +28,7 @@ record PlanChoices(Kit kit) {
         for (Question question : Question.values()) {
             json.withArray("questions").add(question.word());
         }
-        return json;
+        return json.put("today", today.toString());
     }
 
     private ObjectNode hosePackage(HosePackage named) {

@@ -69,7 +69,7 @@ final class PlanRoutes {
         ObjectNode json = Answer.object();
         ArrayNode plans = json.putArray("plans");
         leaves.list(LeafKind.PLAN).forEach(head -> plans.add(LeafJson.head(head)));
-        json.setAll(new PlanChoices(desk.kit()).json());
+        json.setAll(new PlanChoices(desk.kit(), today()).json());
         Answer.json(answer, json);
     }
 
@@ -126,9 +126,7 @@ final class PlanRoutes {
         Asked asked = Asked.of(answer, Set.of("who", "why", "basedOn"));
         PlanDesk.Kept kept = desk.unchanged(answer.pathParam("plan"));
         Act act = asked.act();
-        LocalDate today = LocalDate.ofInstant(
-                config.clock().instant(), ZoneId.of(desk.kit().zone()));
-        KeptPlan signed = kept.plan().signedBy(act.who(), today);
+        KeptPlan signed = kept.plan().signedBy(act.who(), today());
         String text = PlanText.write(signed, desk.kit().units());
         Leaf leaf = kept.leaf();
         LeafJson.send(
@@ -149,6 +147,11 @@ final class PlanRoutes {
                 .filter(signed -> stands)
                 .map(signed -> Stamp.ofNight(signed.who(), day(signed.on())))
                 .orElse(PaperRoutes.stamp(config));
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(
+                config.clock().instant(), ZoneId.of(desk.kit().zone()));
     }
 
     private static String day(LocalDate date) {

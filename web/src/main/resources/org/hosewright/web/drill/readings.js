@@ -3,6 +3,7 @@ import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { Part } from '../shared/page.js';
+import { capital } from '../shared/text.js';
 import { FIRST, TYPED, base, find, head, unit, riseKept, riseSaid } from './columns.js';
 import { untouched, unsaved } from './row.js';
 import './reading-more.js';
@@ -137,10 +138,18 @@ class Readings extends Part {
   under(row, judged, aside) {
     const open = this.open === row.key;
     const odd = judged && (judged.trouble || aside || (judged.kind && judged.kind !== 'none'));
+    const planned = this.planned(row);
+    if (planned && !open && !odd && !row.theirs) return html`<tr class="under"><td colspan=${this.columns.length + 1} class="words">${capital(planned)}.</td><td colspan="2" class="judgement"></td></tr>`;
     if (!open && !odd && !row.theirs && !row.ruling) return nothing;
     return html`<tr class="under"><td colspan=${this.columns.length + 1} class="words">
       <hw-reading-more .night=${this.night} .row=${row} .judged=${judged} .aside=${aside} .open=${open}></hw-reading-more>
     </td><td colspan="2" class="judgement"></td></tr>`;
+  }
+
+  /** What a planned reading says that nobody has read yet; empty for any other. @param {Row} row */
+  planned(row) {
+    const cell = (/** @type {string} */ name) => row.cells[find(this.night.columns, name) ?? '']?.trim() ?? '';
+    return row.id && !cell('pump') && !cell('tip') && !cell('flow') ? cell('note') : '';
   }
 
   /** @param {Row} row */
@@ -173,9 +182,10 @@ class Readings extends Part {
     else if (at + 1 < this.night.rows.length) this.go(this.night.rows[at + 1], first);
   }
 
-  /** To the first cell of the reading that comes next. */
+  /** To the first cell of the reading that comes next: the first that is planned and not read, or else a new one. */
   next() {
-    this.go(this.night.rows[this.night.rows.length - 1], find(this.night.columns, FIRST) ?? this.columns[0]);
+    const rows = this.night.rows;
+    this.go(rows.find((row) => this.planned(row)) ?? rows[rows.length - 1], find(this.night.columns, FIRST) ?? this.columns[0]);
   }
 
   /** @param {Row} row @param {string} column */
