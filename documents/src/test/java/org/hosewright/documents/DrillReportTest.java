@@ -82,6 +82,12 @@ class DrillReportTest {
     }
 
     @Test
+    void eachNumberWithoutSingleReadingsHolds() {
+        assertThat(NIGHT.steadiness().swings()).hasSizeGreaterThan(3);
+        NIGHT.steadiness().swings().forEach(swing -> assertThat(TEXT).contains(Pdf.typed(swing.says())));
+    }
+
+    @Test
     void everyStepOfEveryWorkingHolds() {
         assertThat(NIGHT.workings()).isNotEmpty();
         NIGHT.workings().forEach(working -> {

@@ -11,6 +11,7 @@ import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.NeededRow;
 import org.hosewright.ledger.drill.RuleRow;
+import org.hosewright.ledger.drill.Swing;
 import org.hosewright.ledger.line.InWords;
 
 /** What a test night showed, in plain text. */
@@ -40,6 +41,9 @@ public final class DrillText {
         needed();
         rows("What the present rule delivers, level", night.rule());
         rows("What the numbers before this night would have pumped, level", night.book());
+        report.list(
+                "Without single readings",
+                night.steadiness().swings().stream().map(Swing::says).toList());
         report.list("What this night cannot tell", withheld());
         calibration.belief().stop().ifPresent(says -> report.list("Enough", List.of(says)));
         calibration

@@ -24,6 +24,17 @@ final class PlainTextTest {
     }
 
     @Test
+    void eachNumberWithoutSingleReadingsHolds() {
+        var ran = Ran.of("drill", example("drill-night.readings.csv"), "--kit", example("drill-night.kit.yaml"));
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains("Without single readings")
+                .contains("No reading moves the loss of attack-175 by more than 0.1 psi per 100 ft.")
+                .containsPattern(
+                        "Without reading \\d the pump pressure needed at 750 ft, level, would come out at 23\\d psi ± \\d+, 0\\.\\d psi more; no other reading moves it by more than 0\\.\\d psi");
+    }
+
+    @Test
     void brokenLimitBeforeTheNumberHolds() throws Exception {
         Files.writeString(folder.resolve("far.lay.yaml"), """
                 engine: engine-42

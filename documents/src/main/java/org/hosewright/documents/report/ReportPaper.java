@@ -9,6 +9,7 @@ import org.hosewright.documents.press.Sheet;
 import org.hosewright.documents.press.StampGrid;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.drill.Swing;
 import org.hosewright.ledger.line.InWords;
 
 /** The report of a test night: the answer, then what it rests on. */
@@ -62,6 +63,11 @@ public final class ReportPaper {
         whole(sections, "What was measured", Measured.html(report, figures));
         section(sections, "The readings", Readings.html(report, figures));
         whole(sections, "Read with", Instruments.html(report, figures));
+        whole(
+                sections,
+                "Without single readings",
+                Parts.list(
+                        report.steadiness().swings().stream().map(Swing::says).toList()));
         whole(sections, "What cannot be told", Untold.html(report));
         whole(sections, "Keep in mind", Parts.list(report.cautions()));
         section(sections, "Taken as given", Parts.list(report.assumed()));

@@ -20,6 +20,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param assumed each default and prior that the numbers rest on, as a sentence
  * @param belief the answers for any line of this gear
  * @param ifUsed by id of each reading set aside: the belief had it been used as well
+ * @param leavingOut what would be told without one of the readings used
  */
 public record Calibration(
         Terms terms,
@@ -29,12 +30,18 @@ public record Calibration(
         Optional<NextReading> nextReading,
         List<String> assumed,
         Belief belief,
-        Map<String, Belief> ifUsed) {
+        Map<String, Belief> ifUsed,
+        LeavingOut leavingOut) {
     public Calibration {
         readings = List.copyOf(readings);
         withheld = List.copyOf(withheld);
         assumed = List.copyOf(assumed);
         ifUsed = Collections.unmodifiableMap(new LinkedHashMap<>(ifUsed));
+    }
+
+    /** The same with more that it cannot tell. */
+    public Calibration withholding(List<Withheld> all) {
+        return new Calibration(terms, residual, readings, all, nextReading, assumed, belief, ifUsed, leavingOut);
     }
 
     /** The calibration of a night.

@@ -3,10 +3,16 @@ package org.hosewright.evidence.calibration;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hosewright.evidence.joint.Role;
+import org.hosewright.evidence.joint.Survey;
+import org.hosewright.evidence.joint.Unknown;
 import org.hosewright.hydraulics.quantity.HoseLoss;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.Quantity;
 import org.hosewright.hydraulics.quantity.Ratio;
 
 /** The numbers that a night determines, by id; a number that it cannot tell is not there.
@@ -29,5 +35,27 @@ public record Terms(
         nozzles = Collections.unmodifiableMap(new LinkedHashMap<>(nozzles));
         meters = Collections.unmodifiableMap(new LinkedHashMap<>(meters));
         gauges = Collections.unmodifiableMap(new LinkedHashMap<>(gauges));
+    }
+
+    /** The numbers that a belief tells. */
+    static Terms of(Survey survey, Belief belief) {
+        return new Terms(
+                told(survey, Role.HOSE, belief::hose),
+                told(survey, Role.PIPING, belief::discharge),
+                told(survey, Role.NOZZLE, belief::tipFactor),
+                told(survey, Role.METER, belief::meter),
+                told(survey, Role.OFFSET, belief::gauge));
+    }
+
+    private static <Q extends Quantity> Map<String, Known<Q>> told(
+            Survey survey, Role role, Function<String, Optional<Known<Q>>> answer) {
+        Map<String, Known<Q>> told = new LinkedHashMap<>();
+        for (int place : survey.joint().unknowns().listOf(role)) {
+            Unknown unknown = survey.joint().unknowns().get(place);
+            if (!survey.isUnnamed(unknown)) {
+                answer.apply(unknown.id()).ifPresent(known -> told.put(unknown.id(), known));
+            }
+        }
+        return told;
     }
 }

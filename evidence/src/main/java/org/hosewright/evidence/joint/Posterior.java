@@ -21,6 +21,9 @@ public record Posterior(Fit fit, Cloud cloud, Cloud readingsAlone) {
     private static final double[] OTHER_NODES = {-1.6, 0, 1.6};
     private static final double[] NOT_READ = {0};
 
+    /** What may be left to remove of the cost at a node: a hundredth of a deviation at the very most. */
+    private static final double NEAR = 1e-4;
+
     /** The belief after a fit. */
     public static Posterior of(Fit fit) {
         List<Node> nodes = new ArrayList<>();
@@ -73,7 +76,7 @@ public record Posterior(Fit fit, Cloud cloud, Cloud readingsAlone) {
      */
     private record Node(Cloud cloud, double evidence) {
         static Node of(Joint joint, Point from) {
-            Minimum minimum = Fit.minimise(joint, from);
+            Minimum minimum = new LevenbergMarquardt(joint.blocks(), 0, NEAR).solve(from);
             Cloud free =
                     new Cloud(minimum.point().unknowns(), minimum.information().covariance());
             List<Integer> piping = joint.unknowns().listOf(Role.PIPING);

@@ -14,6 +14,7 @@ import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.evidence.joint.Fit;
 import org.hosewright.evidence.joint.Joint;
 import org.hosewright.evidence.joint.Survey;
+import org.hosewright.evidence.night.Night;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.quantity.Length;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class SpeedTest {
     private static final double TOLERANCE = 1e-10;
 
     /** Readings on seven hoses: 12 unknowns with piping, nozzle, meter and two gauges. */
-    static Joint joint() {
+    static Night night() {
         Random random = new Random(SEED);
         NightWriter gear = ExampleNight.gear(new Tap.Pitot());
         List<Row> rows = new ArrayList<>();
@@ -49,7 +50,11 @@ class SpeedTest {
             rows.add(row.hose(List.of(new Stretch("hose-" + i % HOSES, Length.ofFeet(feet))))
                     .pump(row.pump() * off));
         }
-        return Survey.of(gear.rows(rows.toArray(new Row[0])).night()).joint();
+        return gear.rows(rows.toArray(new Row[0])).night();
+    }
+
+    private static Joint joint() {
+        return Survey.of(night()).joint();
     }
 
     @Test

@@ -21,19 +21,7 @@ public final class NightName {
 
     /** The report under its id; with its date behind it where the kit remembers another night of that name. */
     static DrillReport named(DrillReport report) {
-        return new DrillReport(
-                of(report, report.kit()),
-                report.date(),
-                report.kit(),
-                report.night(),
-                report.calibration(),
-                report.lines(),
-                report.needed(),
-                report.rule(),
-                report.book(),
-                report.workings(),
-                report.cautions(),
-                report.assumed());
+        return report.named(of(report, report.kit()));
     }
 
     private static String of(DrillReport report, Kit kit) {

@@ -8,14 +8,17 @@ import org.hosewright.evidence.calibration.Finding;
 import org.hosewright.evidence.calibration.FindingKind;
 import org.hosewright.evidence.calibration.Judged;
 import org.hosewright.evidence.calibration.NextReading;
+import org.hosewright.evidence.calibration.Terms;
 import org.hosewright.evidence.calibration.Withheld;
 import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.working.Step;
 import org.hosewright.hydraulics.working.Working;
 import org.hosewright.ledger.drill.DrillReport;
+import org.hosewright.ledger.drill.LeftOut;
 import org.hosewright.ledger.drill.NeededRow;
 import org.hosewright.ledger.drill.RuleRow;
+import org.hosewright.ledger.drill.Swing;
 import org.hosewright.ledger.drill.TestedLine;
 
 /** The fields of a test night's result. */
@@ -32,11 +35,7 @@ final class DrillFields {
         Calibration night = report.calibration();
         Fields fields = new Fields(units).put("name", report.name()).put("units", units.word());
         report.date().ifPresent(date -> fields.put("date", date.toString()));
-        fields.putEach("hoses", "loss", night.terms().hoses())
-                .putEach("discharges", "loss", night.terms().discharges())
-                .putEach("nozzles", "flowFactor", night.terms().nozzles())
-                .putEach("meters", "factor", night.terms().meters())
-                .putEach("gauges", "offset", night.terms().gauges())
+        terms(fields, night.terms())
                 .put("residual", night.residual())
                 .putAll("readings", night.readings().stream().map(this::reading).toList())
                 .putAll(
@@ -48,9 +47,42 @@ final class DrillFields {
                         "needed", report.needed().stream().map(this::needed).toList())
                 .putAll("rule", report.rule().stream().map(this::rule).toList())
                 .putAll("book", report.book().stream().map(this::rule).toList())
+                .putAll(
+                        "leftOut",
+                        report.steadiness().leftOut().stream()
+                                .map(this::leftOut)
+                                .toList())
+                .putAll(
+                        "swings",
+                        report.steadiness().swings().stream().map(this::swing).toList())
                 .putAll("workings", workings(report.workings()))
                 .put("cautions", report.cautions())
                 .put("assumed", report.assumed())
+                .map();
+    }
+
+    private static Fields terms(Fields fields, Terms terms) {
+        return fields.putEach("hoses", "loss", terms.hoses())
+                .putEach("discharges", "loss", terms.discharges())
+                .putEach("nozzles", "flowFactor", terms.nozzles())
+                .putEach("meters", "factor", terms.meters())
+                .putEach("gauges", "offset", terms.gauges());
+    }
+
+    /** What would be told without a reading, under the same keys as what is told with it. */
+    private Map<String, Object> leftOut(LeftOut out) {
+        Fields fields = new Fields(units).put("reading", out.reading());
+        return terms(fields, out.terms())
+                .putAll("needed", out.needed().stream().map(this::needed).toList())
+                .map();
+    }
+
+    private Map<String, Object> swing(Swing swing) {
+        Fields fields = new Fields(units).put("what", swing.what());
+        swing.reading().ifPresent(reading -> fields.put("reading", reading));
+        swing.without().ifPresent(known -> fields.put("without", known));
+        return fields.put("untoldWithout", swing.untoldWithout())
+                .put("says", swing.says())
                 .map();
     }
 

@@ -82,6 +82,46 @@ class DrillJsonTest {
         assertNoNull(json, "");
     }
 
+    /** Without each reading in use the numbers stand under the same keys; a swing names the reading that moves its number most. */
+    @Test
+    void eachReadingLeftOutHolds() throws Exception {
+        JsonNode json = json("drill-night.kit.yaml");
+        List<String> left = new ArrayList<>();
+        json.at("/leftOut").forEach(out -> left.add(out.at("/reading").asText()));
+        assertThat(left).containsExactly("1", "2", "3", "4", "5", "6", "8", "9");
+        double all = json.at("/needed/3/pump/value").asDouble();
+        double most = 0;
+        String which = "";
+        for (JsonNode out : json.at("/leftOut")) {
+            assertThat(names(out)).contains("hoses", "discharges", "nozzles", "meters", "gauges", "needed");
+            assertThat(out.at("/hoses/attack-175/loss/standardError").asDouble())
+                    .isPositive();
+            double moved = Math.abs(out.at("/needed/3/pump/value").asDouble() - all);
+            which = moved > most ? out.at("/reading").asText() : which;
+            most = Math.max(most, moved);
+        }
+        JsonNode swing = null;
+        for (JsonNode one : json.at("/swings")) {
+            swing = one.at("/what").asText().contains("needed at 750 ft") ? one : swing;
+        }
+        assertThat(swing).isNotNull();
+        assertThat(swing.at("/reading").asText()).isEqualTo(which);
+        assertThat(Math.abs(swing.at("/without/value").asDouble() - all)).isCloseTo(most, within(1e-9));
+        assertThat(swing.at("/without/unit").asText()).isEqualTo("psi");
+        assertThat(swing.at("/untoldWithout").isEmpty()).isTrue();
+        assertThat(swing.at("/says").asText()).startsWith("Without reading " + which);
+    }
+
+    /** Two readings: what they tell rests on both. */
+    @Test
+    void aNumberThatEveryReadingCarriesIsSaidHolds() throws Exception {
+        JsonNode json = few();
+        List<String> says = new ArrayList<>();
+        json.at("/swings").forEach(one -> says.add(one.at("/says").asText()));
+        assertThat(json.at("/leftOut").size()).isEqualTo(3);
+        assertThat(says).anyMatch(text -> text.contains("could not be told"));
+    }
+
     /** The tip gauge on a side tap of unknown size: what hangs on the flow is left out. */
     @Test
     void withheldIsLeftOutHolds() throws Exception {

@@ -47,6 +47,18 @@ final class Deliveries {
         return rows;
     }
 
+    /** What the lines need by another belief than the night's. */
+    List<NeededRow> needed(Belief belief, List<TestedLine> lines) {
+        List<NeededRow> rows = new ArrayList<>();
+        for (TestedLine line : lines) {
+            for (List<Stretch> chain : line.chains()) {
+                needed(belief, line, chain)
+                        .ifPresent(pump -> rows.add(new NeededRow(line, TestedLines.length(chain), pump, Map.of())));
+            }
+        }
+        return rows;
+    }
+
     List<RuleRow> rule(List<TestedLine> lines) {
         return kit.rule()
                 .map(rule -> rows(lines, (line, chain) -> rule.pumpFor(TestedLines.length(chain))))

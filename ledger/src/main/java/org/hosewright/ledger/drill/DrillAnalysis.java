@@ -48,6 +48,7 @@ public final class DrillAnalysis {
                 needed,
                 rule,
                 deliveries.book(lines),
+                Swings.of(kit, calibration, lines, deliveries),
                 List.of(),
                 cautions(calibration),
                 assumed(calibration, deliveries));

@@ -19,6 +19,7 @@ import org.hosewright.ledger.kit.Kit;
  * @param needed needed pump pressures, by line and length
  * @param rule what the present rule delivers; empty where there is no rule or flows are withheld
  * @param book what the kit's numbers before the night would have delivered; empty where flows are withheld
+ * @param steadiness how the numbers stand when single readings are left out
  * @param workings hand calculations of the headline numbers
  * @param cautions what people must keep in mind
  * @param assumed each default that a result rests on
@@ -33,6 +34,7 @@ public record DrillReport(
         List<NeededRow> needed,
         List<RuleRow> rule,
         List<RuleRow> book,
+        Steadiness steadiness,
         List<Working> workings,
         List<String> cautions,
         List<String> assumed) {
@@ -46,8 +48,26 @@ public record DrillReport(
         assumed = List.copyOf(assumed);
     }
 
-    DrillReport withWorkings(List<Working> workings) {
+    /** The same under another name. */
+    public DrillReport named(String other) {
         return new DrillReport(
-                name, date, kit, night, calibration, lines, needed, rule, book, workings, cautions, assumed);
+                other,
+                date,
+                kit,
+                night,
+                calibration,
+                lines,
+                needed,
+                rule,
+                book,
+                steadiness,
+                workings,
+                cautions,
+                assumed);
+    }
+
+    DrillReport withWorkings(List<Working> shown) {
+        return new DrillReport(
+                name, date, kit, night, calibration, lines, needed, rule, book, steadiness, shown, cautions, assumed);
     }
 }

@@ -44,15 +44,7 @@ final class Undelivered {
                 withheld.add(rule(line));
             }
         }
-        return new Calibration(
-                night.terms(),
-                night.residual(),
-                night.readings(),
-                withheld,
-                night.nextReading(),
-                night.assumed(),
-                night.belief(),
-                night.ifUsed());
+        return night.withholding(withheld);
     }
 
     private Withheld needed(TestedLine line) {

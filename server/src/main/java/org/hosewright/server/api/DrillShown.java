@@ -45,6 +45,8 @@ final class DrillShown {
         rows(json.putArray("book"), report.book());
         ArrayNode needed = json.putArray("needed");
         report.needed().forEach(row -> needed.add(needed(row)));
+        ArrayNode swings = json.putArray("swings");
+        report.steadiness().swings().forEach(swing -> swings.add(swing.says()));
         ArrayNode withheld = json.putArray("withheld");
         report.calibration().withheld().forEach(item -> withheld.add(withheld(item)));
         report.calibration().nextReading().ifPresent(next -> json.put("next", next.says()));

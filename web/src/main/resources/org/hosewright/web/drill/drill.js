@@ -200,7 +200,7 @@ class Drill extends Part {
   evidence(shown) {
     return html`<div class="evidence"><section><h2>What the present rule delivers</h2>
         ${deliveries(shown.rule, 'By the rule, level')} ${deliveries(shown.book, 'By the numbers held before this night, level')}</section>
-      ${needed(shown)} ${cannotTell(shown)} ${list('Keep in mind', shown.cautions)} ${list('What these numbers assume', shown.assumed)}
+      ${needed(shown)} ${list('Without single readings', shown.swings)} ${cannotTell(shown)} ${list('Keep in mind', shown.cautions)} ${list('What these numbers assume', shown.assumed)}
       ${shown.workings.length ? html`<section class="working"><h2>The working</h2>${shown.workings.map((/** @type {any} */ one) =>
         html`<details id=${workingId(one.title)}><summary>${one.title}</summary>${steps(one)}</details>`)}</section>` : nothing}</div>`;
   }
