@@ -43,18 +43,11 @@ final class DrillFields {
                         night.withheld().stream().map(DrillFields::withheld).toList());
         night.nextReading().ifPresent(next -> fields.put("nextReading", next(next)));
         night.belief().stop().ifPresent(says -> fields.put("stop", says));
+        steadiness(fields);
         return fields.putAll(
                         "needed", report.needed().stream().map(this::needed).toList())
                 .putAll("rule", report.rule().stream().map(this::rule).toList())
                 .putAll("book", report.book().stream().map(this::rule).toList())
-                .putAll(
-                        "leftOut",
-                        report.steadiness().leftOut().stream()
-                                .map(this::leftOut)
-                                .toList())
-                .putAll(
-                        "swings",
-                        report.steadiness().swings().stream().map(this::swing).toList())
                 .putAll("workings", workings(report.workings()))
                 .put("cautions", report.cautions())
                 .put("assumed", report.assumed())
@@ -67,6 +60,17 @@ final class DrillFields {
                 .putEach("nozzles", "flowFactor", terms.nozzles())
                 .putEach("meters", "factor", terms.meters())
                 .putEach("gauges", "offset", terms.gauges());
+    }
+
+    private void steadiness(Fields fields) {
+        fields.putAll(
+                        "leftOut",
+                        report.steadiness().leftOut().stream()
+                                .map(this::leftOut)
+                                .toList())
+                .putAll(
+                        "swings",
+                        report.steadiness().swings().stream().map(this::swing).toList());
     }
 
     /** What would be told without a reading, under the same keys as what is told with it. */

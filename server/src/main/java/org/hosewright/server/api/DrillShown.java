@@ -49,12 +49,16 @@ final class DrillShown {
         report.steadiness().swings().forEach(swing -> swings.add(swing.says()));
         ArrayNode withheld = json.putArray("withheld");
         report.calibration().withheld().forEach(item -> withheld.add(withheld(item)));
-        report.calibration().nextReading().ifPresent(next -> json.put("next", next.says()));
-        report.calibration().belief().stop().ifPresent(says -> json.put("stop", says));
+        advice(json);
         json.set("workings", workings(report.workings()));
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);
         return json;
+    }
+
+    private void advice(ObjectNode json) {
+        report.calibration().nextReading().ifPresent(next -> json.put("next", next.says()));
+        report.calibration().belief().stop().ifPresent(says -> json.put("stop", says));
     }
 
     /** The lines flown, in words. */
