@@ -41,6 +41,8 @@ final class LayTest {
             assertThat(page.locator(".pump-answer .value")).hasText("117");
             assertThat(page.locator("#lay-text")).hasValue(java.util.regex.Pattern.compile("shut: true"));
             askAtThePump(page);
+            noteStaysWithItsPiece(page);
+            hydrantIsAsWeakAsTyped(page);
             assertThat(eyes.complaints()).isEmpty();
         }
     }
@@ -77,6 +79,28 @@ final class LayTest {
         page.getByLabel("Ask").selectOption("pump");
         assertThat(page.getByLabel("The pump stands at")).hasValue("117 psi");
         assertThat(page.locator(".lay-tips tbody tr").first()).containsText("161 gpm");
+    }
+
+    /** A note of the text that was taken stands where it stood after a piece was changed above. */
+    private static void noteStaysWithItsPiece(Page page) throws IOException {
+        String text = Files.readString(EXAMPLES.resolve("garden-court.two-lines.lay.yaml"))
+                .replace("  - discharge: rear-3", "  # by the hedge\n  - discharge: rear-3");
+        page.locator("#lay-text").fill(text);
+        button(page, "Take this text").click();
+        assertThat(page.locator(".pump-answer .value")).hasText("145");
+        button(page, "Shut rear-3/b").click();
+        assertThat(page.locator(".pump-answer .value")).hasText("117");
+        assertThat(page.locator("#lay-text"))
+                .hasValue(java.util.regex.Pattern.compile("  # by the hedge\n  - discharge: rear-3[^$]*shut: true"));
+    }
+
+    /** The examples' hydrant, at a share of its test that is typed: less is left at the intake. */
+    private static void hydrantIsAsWeakAsTyped(Page page) {
+        page.getByLabel("The hydrant gives, of its test").fill("60");
+        page.getByLabel("The hydrant gives, of its test").press("Tab");
+        button(page, "Show a weaker hydrant").click();
+        assertThat(page.locator(".what-if h3")).containsText("If the hydrant gives 60 % of its test");
+        assertThat(page.locator(".what-if tbody tr").nth(1)).containsText("intake");
     }
 
     private static Locator leg(Page page, String path) {

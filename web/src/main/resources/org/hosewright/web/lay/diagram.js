@@ -9,6 +9,17 @@ import { behind, chain, endOf } from './tree.js';
 const STEP_X = 236;
 const STEP_Y = 78;
 const LEFT = 96;
+const RELAY = 136;
+
+/** The engines that relay the water, the one at the source first. @param {any} lay @returns {any[]} */
+function relayed(lay) {
+  return lay.supply?.relay ?? [];
+}
+
+/** Where the engine at the fire stands. @param {any} lay */
+function leftOf(lay) {
+  return LEFT + RELAY * relayed(lay).length;
+}
 
 /** The words of a leg's hose and rise. @param {Leg} leg */
 function hoseWords(leg) {
@@ -32,13 +43,14 @@ function place(lay, shown) {
   /** @type {Knot[]} */ const knots = [];
   /** @type {{ from: Knot, to: Knot, says: string, wet: boolean }[]} */ const hoses = [];
   /** @type {Record<string, Knot[]>} */ const joins = {};
+  const left = leftOf(lay);
   let row = 0;
   const tips = new Map((shown?.tips ?? []).map((/** @type {any} */ tip) => [tip.id, tip]));
   const tipAt = (/** @type {string} */ path) => tips.get(shown?.paths[path] ?? '');
 
   /** @param {Leg} leg @param {Knot} from @param {string} path @param {number} depth @returns {number} its height */
   function walk(leg, from, path, depth) {
-    const knot = { x: LEFT + depth * STEP_X, y: 0, says: endWords(leg), role: endOf(leg), tip: tipAt(path) };
+    const knot = { x: left + depth * STEP_X, y: 0, says: endWords(leg), role: endOf(leg), tip: tipAt(path) };
     const next = behind(leg);
     const heights = endOf(leg) === 'monitor' && leg.monitor.tips
       ? Object.keys(leg.monitor.tips).map((key) => tipOf(knot, key, path, depth))
@@ -57,7 +69,7 @@ function place(lay, shown) {
     return knot.y || depth;
   }
 
-  const engine = { x: LEFT, y: 0, says: [lay.engine], role: 'engine' };
+  const engine = { x: left, y: 0, says: [lay.engine], role: 'engine' };
   const ends = lay.lines.map((/** @type {Leg} */ line) => walk(line, engine, line.discharge, 1));
   engine.y = (ends[0] + ends[ends.length - 1]) / 2;
   Object.entries(lay.joins ?? {}).forEach(([name, leg]) => {
@@ -73,7 +85,7 @@ function place(lay, shown) {
     });
     const rows = row;
     row = y / STEP_Y - 1;
-    walk(leg, meet, name, (meet.x - LEFT) / STEP_X + 1);
+    walk(leg, meet, name, (meet.x - left) / STEP_X + 1);
     row = Math.max(rows, row);
   });
   return { engine, knots, hoses, rows: Math.max(1, row) };
@@ -98,6 +110,18 @@ function sign(knot) {
   return svg`<path class="dot open" d="M${x - 7} ${y}l7 -7 7 7 -7 7z"></path>`;
 }
 
+/** What a gauge of the panel shows. @param {any} shown @param {string} name @returns {string} */
+function gauge(shown, name) {
+  return shown?.panel.find((/** @type {any} */ one) => one.gauge === name || one.gauge.startsWith(`${name},`))?.pressure ?? '';
+}
+
+/** An engine with its pump pressure. @param {number} x @param {number} y @param {string} engine @param {string} pressure */
+function box(x, y, engine, pressure) {
+  return svg`<rect class="dot open" x=${x - 40} y=${y - 26} width="80" height="52" rx="3"></rect>
+    <text class="word mk-answer" x=${x} y=${y - 2} font-size="16" text-anchor="middle">${pressure || '–'}</text>
+    <text class="word" x=${x} y=${y + 16} font-size="12" text-anchor="middle">${engine}</text>`;
+}
+
 /** @param {any} lay @param {any} shown */
 export function diagram(lay, shown) {
   const { engine, knots, hoses, rows } = place(lay, shown);
@@ -106,15 +130,14 @@ export function diagram(lay, shown) {
   const height = (rows + 1) * STEP_Y;
   const gates = new Map((shown?.gates ?? []).map((/** @type {any} */ gate) => [gate.discharge, gate.down]));
   return html`<svg class="drawing lay-drawing" viewBox="0 0 ${right} ${height}" width=${Math.round(right * 1.15)} role="img" aria-label=${says(lay, shown)}>
-    ${supply ? svg`<line class="mk lay-hose" x1="4" y1=${engine.y} x2=${LEFT - 40} y2=${engine.y}></line>
+    ${supply ? svg`<line class="mk lay-hose" x1="4" y1=${engine.y} x2=${engine.x - 40} y2=${engine.y}></line>
       <text class="word" x="4" y=${engine.y - 8} font-size="12">${supply}</text>
-      ${shown?.pump.intake ? svg`<text class="word" x="4" y=${engine.y + 18} font-size="12">${shown.pump.intake}</text>` : nothing}` : nothing}
+      ${shown?.pump.intake ? svg`<text class="word lay-words" x=${engine.x - 46} y=${engine.y + 18} font-size="12" text-anchor="end">${shown.pump.intake}</text>` : nothing}` : nothing}
+    ${relayed(lay).map((one, i) => box(LEFT + RELAY * i, engine.y, one.engine, gauge(shown, `${one.engine} pump`)))}
     ${hoses.map(({ from, to, says: words, wet }) => svg`<path class="mk lay-hose ${wet ? '' : 'dry'}" d="M${from.x} ${from.y}C${from.x + 40} ${from.y} ${from.x + 20} ${to.y} ${from.x + 60} ${to.y}L${to.x} ${to.y}"></path>
       <text class="word lay-words" x=${to.x - 16} y=${to.y - 8} font-size="12" text-anchor="end">${set(words)}</text>`)}
-    ${lay.lines.map((/** @type {Leg} */ line, /** @type {number} */ i) => svg`<text class="word lay-words" x=${LEFT + 96} y=${linesY(hoses, engine)[i] + 17} font-size="12">${line.discharge}${gates.has(line.discharge) ? `, gate down ${gates.get(line.discharge)}` : ''}</text>`)}
-    <rect class="dot open" x=${engine.x - 40} y=${engine.y - 26} width="80" height="52" rx="3"></rect>
-    <text class="word mk-answer" x=${engine.x} y=${engine.y - 2} font-size="16" text-anchor="middle">${shown ? shown.pump.pressure.split(' ±')[0] : '–'}</text>
-    <text class="word" x=${engine.x} y=${engine.y + 16} font-size="12" text-anchor="middle">${lay.engine}</text>
+    ${lay.lines.map((/** @type {Leg} */ line, /** @type {number} */ i) => svg`<text class="word lay-words" x=${engine.x + 96} y=${linesY(hoses, engine)[i] + 17} font-size="12">${line.discharge}${gates.has(line.discharge) ? `, gate down ${gates.get(line.discharge)}` : ''}</text>`)}
+    ${box(engine.x, engine.y, lay.engine, shown ? shown.pump.pressure.split(' ±')[0] : '')}
     ${knots.map((knot) => svg`${sign(knot)}${figures(knot)}
       <text class="word lay-words" x=${knot.x} y=${knot.y + (knot.tip ? 30 : 24)} font-size="12" text-anchor=${knot.tip ? 'start' : 'middle'}>${set(knot.says.join(', '))}</text>`)}
   </svg>`;

@@ -10,10 +10,11 @@ import { working } from '../shared/working.js';
 import { cautions, figures, hoses, limits, methods, panel, tips, warnings } from './answer.js';
 import { diagram } from './diagram.js';
 import { choice, isUnsaid, sized, text } from './fields.js';
+import { copied, take, withNotesOf } from './notes.js';
 import { outline } from './outline.js';
 import { source } from './source.js';
 import { freshLay } from './tree.js';
-import { beside, chooser, find, said, turns } from './whatif.js';
+import { beside, chooser, find, turns, weaker } from './whatif.js';
 import { write } from './yaml.js';
 
 const NARROW = 560;
@@ -27,14 +28,9 @@ function unsaid(part) {
   return Object.values(part).map(unsaid).find((says) => says) ?? '';
 }
 
-/** True where a text has notes: a # at the start of a line or behind a space, outside quotes. @param {string} yaml */
-function hasNotes(yaml) {
-  return yaml.split('\n').some((line) => /(^|\s)#/.test(line.replace(/"(\\.|[^"\\])*"|'[^']*'/g, '')));
-}
-
 class LayPage extends Part {
   /** @override */
-  static properties = { kit: { state: true }, lay: { state: true }, shown: { state: true }, trouble: { state: true }, none: { state: true }, tip: { state: true }, found: { state: true }, wish: { state: true }, draft: { state: true } };
+  static properties = { kit: { state: true }, lay: { state: true }, shown: { state: true }, trouble: { state: true }, none: { state: true }, tip: { state: true }, found: { state: true }, wish: { state: true }, share: { state: true }, draft: { state: true } };
 
   constructor() {
     super();
@@ -51,12 +47,14 @@ class LayPage extends Part {
     this.found = null;
     /** @type {import('./whatif.js').Wish} */
     this.wish = { place: '', what: 'burst', by: '' };
+    this.share = '75 %';
     /** @type {string | null} the text while it is being edited */
     this.draft = null;
     this.asked = 0;
-    /** The text that was opened, while it has notes and nothing was changed. */
+    /** The text that was opened, while nothing was changed. */
     this.original = '';
-    this.notesGone = false;
+    /** @type {string[]} the notes of the text that was opened */
+    this.notes = [];
   }
 
   /** @override */
@@ -86,7 +84,7 @@ class LayPage extends Part {
   begin() {
     this.lay = freshLay(this.kit);
     this.original = '';
-    this.notesGone = false;
+    this.notes = [];
     this.solve();
   }
 
@@ -97,8 +95,8 @@ class LayPage extends Part {
       if (!Array.isArray(lay.lines) || lay.lines.length === 0) throw new Error('This is no lay: it has no lines.');
       this.lay = lay;
       this.draft = null;
-      this.original = hasNotes(yaml) ? yaml : '';
-      this.notesGone = false;
+      this.original = yaml;
+      this.notes = take(yaml, lay);
       await this.solve();
       return true;
     } catch (error) {
@@ -109,13 +107,12 @@ class LayPage extends Part {
 
   /** Changes the lay and solves it anew; what was stands ready to be taken back. @param {() => void} does @param {string} [says] */
   change(does, says) {
-    const before = structuredClone(this.lay);
+    const before = copied(this.lay);
     const original = this.original;
     does();
-    this.lay = { ...this.lay };
-    this.notesGone = this.notesGone || original !== '';
+    this.lay = withNotesOf({ ...this.lay }, this.lay);
     this.original = '';
-    if (says) done(says, () => { this.lay = before; this.original = original; this.notesGone = this.notesGone && original === ''; this.solve(); });
+    if (says) done(says, () => { this.lay = before; this.original = original; this.solve(); });
     this.solve();
   }
 
@@ -151,7 +148,7 @@ class LayPage extends Part {
   }
 
   desk() {
-    return { lay: this.lay, kit: this.kit, us: this.us, change: (/** @type {() => void} */ does, /** @type {string | undefined} */ says) => this.change(does, says) };
+    return { lay: this.lay, kit: this.kit, us: this.us, shown: this.shown, change: (/** @type {() => void} */ does, /** @type {string | undefined} */ says) => this.change(does, says) };
   }
 
   question() {
@@ -171,8 +168,9 @@ class LayPage extends Part {
 
   whatIf() {
     return html`<section class="what-if"><h2>What if</h2><div class="row">
-      ${turns(this.lay, this.shown).map((one) => html`<button aria-pressed=${this.found?.asked === one} @click=${() => this.suppose(one)}>${said(one)}</button>`)}</div>
+      ${turns(this.shown).map((one) => html`<button aria-pressed=${this.found?.asked === one} @click=${() => this.suppose(one)}>${one}</button>`)}</div>
       ${chooser(this.lay, this.shown, this.kit, this.us, this.wish, (wish) => { this.wish = wish; }, (change) => this.suppose(change))}
+      ${weaker(this.lay, this.share, (share) => { this.share = share; }, (change) => this.suppose(change))}
       <div aria-live="polite">${this.found ? beside(this.found) : nothing}</div></section>`;
   }
 
@@ -192,10 +190,10 @@ class LayPage extends Part {
 
   file() {
     const yaml = this.draft ?? (this.original || write(this.lay));
+    const gone = this.draft === null ? this.notes.filter((note) => !yaml.includes(note)) : [];
     return html`<section class="lay-file"><h2>The same as text</h2>
       <p class="soft">The open format: the command ./hosewright lay takes this file, and this page opens it again.</p>
-      ${this.original ? html`<p class="caution notes">This text has notes of its own (behind #). They stay as long as nothing is changed above; a change there writes the text anew, without them. Changes typed here keep them.</p>` : nothing}
-      ${this.notesGone ? html`<p class="caution notes">The notes (behind #) of the text that was opened are not in this one any more; the file itself is as it was.</p>` : nothing}
+      ${gone.length ? html`<p class="caution text-notes">${gone.length === 1 ? 'A note' : `${gone.length} notes`} of the text that was opened went with what it stood at: ${gone.map((note) => note.replace(/^#\s*/, '')).join(' · ')}</p>` : nothing}
       <label for="lay-text" class="away">The lay as text</label>
       <textarea id="lay-text" class="text" rows=${Math.min(30, yaml.split('\n').length + 1)} spellcheck="false" wrap="off" .value=${yaml}
         @input=${(/** @type {Event} */ event) => { this.draft = /** @type {HTMLTextAreaElement} */ (event.target).value; }}></textarea>

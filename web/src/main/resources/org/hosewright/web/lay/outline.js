@@ -5,7 +5,7 @@ import { choice, ids, rise, sized, text } from './fields.js';
 import { pieceFields } from './piece.js';
 
 /** @typedef {import('./tree.js').Leg} Leg */
-/** @typedef {{ lay: any, kit: any, us: boolean, change: (does: () => void, says?: string) => void }} Desk */
+/** @typedef {{ lay: any, kit: any, us: boolean, shown: any, change: (does: () => void, says?: string) => void }} Desk */
 
 /** @param {Desk} desk */
 export function outline(desk) {
@@ -48,17 +48,25 @@ function leg(desk, one, path) {
     <div class="fields">
       ${rise('It goes', one.rise, unit, (value) => change(() => { one.rise = value; }))}
       ${choice('Ends in', endOf(one), ENDS, (word) => change(() => { setEnd(lay, one, word, kit); prune(lay); }))}
-      ${end(desk, one, path)}</div>
+      ${end(desk, one, path)}${amiss(desk, one)}</div>
     <p class="lay-more"><button class="link" @click=${() => change(() => put([...parts, { ...(parts.at(-1) ?? chain(freshLeg(kit).hose)[0]) }]))}>Add hose</button>
-      ${gate(desk, one)}</p>
+      ${may(desk, one, path)}</p>
     ${next(desk, one, path)}</div>`;
 }
 
-/** @param {Desk} desk @param {Leg} one */
-function gate({ change }, one) {
-  return one.gate
-    ? html`<button class="link" @click=${() => change(() => { delete one.gate; })}>Open the gate at its start</button>`
-    : nothing;
+/** A gate part shut at its start, and what is amiss with its hose. @param {Desk} desk @param {Leg} one */
+function amiss({ us, change }, one) {
+  const kink = us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min';
+  const [what] = Object.keys(one.damage ?? {});
+  return html`${one.gate ? text('Gate at its start, half or what it takes', one.gate, (value) => change(() => { if (value) one.gate = value; else delete one.gate; })) : nothing}
+    ${what ? html`${choice('Its hose', what, [['', 'is sound'], ['kink', 'is kinked'], ['burst', 'has let go']], (word) => change(() => { if (word) one.damage = word === 'kink' ? { kink } : { burst: '1' }; else delete one.damage; }))}
+      ${text(what === 'kink' ? 'The kink takes' : 'Coupling, counted from its start', String(one.damage[what]), (value) => change(() => { one.damage = { [what]: value || (what === 'kink' ? kink : '1') }; }))}` : nothing}`;
+}
+
+/** The ways to what is amiss, where nothing is. @param {Desk} desk @param {Leg} one @param {string} path */
+function may({ us, change }, one, path) {
+  return html`${one.gate ? html`<button class="link" @click=${() => change(() => { delete one.gate; })}>Open its gate</button>` : html`<button class="link" aria-label="Gate ${path} part shut" @click=${() => change(() => { one.gate = 'half'; })}>Gate part shut</button>`}
+    ${one.damage ? html`<button class="link" @click=${() => change(() => { delete one.damage; })}>Its hose is sound</button>` : html`<button class="link" aria-label="A kink to ${path}" @click=${() => change(() => { one.damage = { kink: us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min' }; })}>Kink or burst</button>`}`;
 }
 
 /** @param {Desk} desk @param {Leg} one @param {string} path */

@@ -25,7 +25,7 @@ export function pieceFields(desk, leg, word) {
     case 'pressure-reducer':
       return quantity(desk, 'Holds', leg[word], 'holds', desk.us ? 'psi' : 'kPa');
     case 'eductor':
-      return html`${quantity(desk, 'Rated', leg.eductor, 'rated', '')}${quantity(desk, 'Draws', leg.eductor, 'draws', '%')}${quantity(desk, 'Concentrate', leg.eductor, 'concentrate', desk.us ? 'gal' : 'L')}`;
+      return html`${quantity(desk, 'Rated', leg.eductor, 'rated', '')}${quantity(desk, 'Draws', leg.eductor, 'draws', '%')}${quantity(desk, 'Back pressure at most', leg.eductor, 'back-pressure', '%')}${quantity(desk, 'Concentrate', leg.eductor, 'concentrate', desk.us ? 'gal' : 'L')}`;
     case 'sprinklers':
       return html`${quantity(desk, desk.us ? 'One head at 1 psi' : 'One head at 1 bar', leg.sprinklers, 'k', desk.us ? 'gpm' : 'L/min')}${quantity(desk, 'Heads', leg.sprinklers, 'heads', '')}`;
     default:

@@ -15,10 +15,39 @@ export function source(desk) {
   const supply = lay.supply ?? {};
   const word = supply.lines ? 'lines' : wordOf(supply);
   return html`<div class="fields">
-    ${choice('Engine', lay.engine, ids(kit.engines), (id) => change(() => { lay.engine = id; }))}
+    ${choice('Engine', lay.engine, ids(kit.engines), (id) => change(() => swap(lay, id, kit)))}
     ${choice('Fed by', word, [['', 'not said'], ...SOURCES, ['lines', 'several supply lines']], (to) => change(() => put(lay, to, kit, us)))}
+    ${speed(desk)}
     ${word && word !== 'lines' ? html`${fields(desk, supply, word)}${keep(desk, supply, word)}` : nothing}</div>
     ${word === 'lines' ? several(desk, supply) : nothing}${word && word !== 'lines' ? relay(desk, supply) : nothing}`;
+}
+
+/** Another engine; lines keep their discharge where it has one of that name. @param {any} lay @param {string} id @param {any} kit */
+function swap(lay, id, kit) {
+  lay.engine = id;
+  const has = Object.keys(kit.engines?.[id]?.discharges ?? {});
+  const kept = lay.lines.map((/** @type {any} */ line) => line.discharge).filter((/** @type {string} */ one) => has.includes(one));
+  const free = has.filter((one) => !kept.includes(one));
+  for (const line of lay.lines) if (!has.includes(line.discharge) && free.length) line.discharge = free.shift();
+}
+
+/** How its pump answers: it holds its pressure, or its speed, which needs a point that was read. @param {Desk} desk */
+function speed({ lay, us, shown, change }) {
+  const fixed = lay.pump?.speed === 'fixed';
+  const [psi, gpm] = us ? ['psi', 'gpm'] : ['kPa', 'L/min'];
+  const read = (/** @type {string} */ key, /** @type {string} */ unit, /** @type {number} */ usual) => {
+    const now = shown?.result.pump[key];
+    return now ? `${Math.round(now.value)} ${now.unit}` : `${usual} ${unit}`;
+  };
+  const to = (/** @type {string} */ word) => {
+    if (word === 'speed') {
+      lay.pump = { speed: 'fixed', at: read('pressure', psi, us ? 100 : 700), flow: read('flow', gpm, us ? 150 : 600) };
+      lay.ask = { pump: lay.pump.at };
+    } else delete lay.pump;
+  };
+  return html`${choice('Its pump holds', fixed ? 'speed' : 'pressure', [['pressure', 'its pressure (governor)'], ['speed', 'its speed (throttle left)']], (word) => change(() => to(word)))}
+    ${fixed ? html`${text('Read at', lay.pump.at, (value) => change(() => { lay.pump.at = sized(value, psi); lay.ask = { pump: lay.pump.at }; }))}
+      ${text('with a flow of', lay.pump.flow, (value) => change(() => { lay.pump.flow = sized(value, gpm); }))}` : nothing}`;
 }
 
 /** @param {Supply} supply */
@@ -97,12 +126,14 @@ function pumper({ kit, us, change }, one) {
     ${text('Pumps at', one.pump ?? '', (value) => change(() => { if (value) one.pump = sized(value, psi); else delete one.pump; }), 'what is needed')}</div>`;
 }
 
-/** The first hose of a chain; longer ones are changed in the text. @param {any} holder @param {any} kit @param {string} unit @param {Desk['change']} change */
+/** A chain of hose, part by part. @param {any} holder @param {any} kit @param {string} unit @param {Desk['change']} change */
 function hose(holder, kit, unit, change) {
   const parts = chain(holder.hose);
-  if (parts.length === 0) return nothing;
-  return html`${text('Hose', parts[0].length, (value) => change(() => { parts[0].length = sized(value, unit); holder.hose = chained(parts); }))}
-    ${choice('of', parts[0].hose, ids(kit.hoses), (id) => change(() => { parts[0].hose = id; holder.hose = chained(parts); }))}`;
+  const put = () => { holder.hose = chained(parts); };
+  return html`${parts.map((part, i) => html`${text('Hose', part.length, (value) => change(() => { part.length = sized(value, unit); put(); }))}
+    ${choice('of', part.hose, ids(kit.hoses), (id) => change(() => { part.hose = id; put(); }))}
+    ${i > 0 ? html`<div class="field"><button @click=${() => change(() => { parts.splice(i, 1); put(); })}>Take this hose out</button></div>` : nothing}`)}
+    ${parts.length ? html`<div class="field"><button @click=${() => change(() => { parts.push({ ...parts[parts.length - 1] }); put(); })}>Add hose</button></div>` : nothing}`;
 }
 
 /** @param {Desk} desk @param {any} map @param {string} key @param {string} label @param {string} unit */
@@ -121,8 +152,8 @@ function fields(desk, supply, word) {
   const [psi, gpm, ft] = us ? ['psi', 'gpm', 'ft'] : ['kPa', 'L/min', 'm'];
   const at = supply[word];
   const field = (/** @type {string} */ label, /** @type {string} */ key, /** @type {string} */ unit) => quantity(desk, at, key, label, unit);
-  if (word === 'tank') return html`${field('Water in it', 'level', us ? 'gal' : 'L')}${field('Tank to pump gives at most', 'most', gpm)}`;
-  if (word === 'draft') return html`${field('Pump above the water', 'lift', ft)}${hose(at, kit, ft, change)}${field('Strainer', 'strainer', '')}`;
+  if (word === 'tank') return html`${field('Water in it', 'level', us ? 'gal' : 'L')}${field('Tank to pump gives at most', 'most', gpm)}${field('Tank to pump loses', 'loss', '')}`;
+  if (word === 'draft') return html`${field('Pump above the water', 'lift', ft)}${hose(at, kit, ft, change)}${field('Strainer loses', 'strainer', '')}${field('Above the sea', 'altitude', ft)}${field('Water at', 'temperature', us ? 'F' : 'C')}`;
   return html`${field('Static', 'static', psi)}${field('Residual', 'residual', psi)}${field('at a flow of', 'at', gpm)}${field('Tested on', 'tested', '')}
     ${hose(supply, kit, ft, change)}${rise('From there it goes', supply.rise, ft, (value) => change(() => { supply.rise = value; }))}`;
 }

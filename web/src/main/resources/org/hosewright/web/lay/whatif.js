@@ -10,16 +10,29 @@ import { write } from './yaml.js';
 /** @typedef {{ asked: string, shown?: any, trouble?: string }} Found */
 /** @typedef {{ place: string, what: string, by: string }} Wish what shall happen to one hose or tip */
 
-const EVENTS = /** @type {const} */ ([['burst', 'lets go at a coupling'], ['kink', 'kinks'], ['gate', 'has its gate half shut'], ['tip', 'gets another tip']]);
+const EVENTS = /** @type {const} */ ([['burst', 'lets go at a coupling'], ['kink', 'kinks'], ['gate', 'has its gate part shut'], ['tip', 'gets another tip']]);
 
-/** What may happen at once: each tip turned, the hydrant weaker. @param {any} lay @param {any} shown @returns {string[]} */
-export function turns(lay, shown) {
-  return [...shown.tips.map((/** @type {any} */ tip) => `${tip.id} ${tip.shut ? 'opens' : 'shuts'}`), ...(lay.supply?.hydrant ? ['hydrant 75 %'] : [])];
+/** What may happen at once: each tip opened or shut. @param {any} shown @returns {string[]} */
+export function turns(shown) {
+  return shown.tips.map((/** @type {any} */ tip) => `${tip.id} ${tip.shut ? 'opens' : 'shuts'}`);
 }
 
-/** A change as its button says it. @param {string} change */
+/** A change as people say it. @param {string} change */
 export function said(change) {
-  return change === 'hydrant 75 %' ? 'the hydrant gives a quarter less than tested' : change;
+  const weak = /^hydrant (.*)$/.exec(change);
+  return weak ? `the hydrant gives ${weak[1]} of its test` : change;
+}
+
+/** True where a hydrant feeds the lay. @param {any} lay */
+function hasHydrant(lay) {
+  return Boolean(lay.supply?.hydrant) || (lay.supply?.lines ?? []).some((/** @type {any} */ line) => line.hydrant);
+}
+
+/** The hydrant weaker than tested, by as much as is typed. @param {any} lay @param {string} share @param {(share: string) => void} choose @param {(change: string) => void} show */
+export function weaker(lay, share, choose, show) {
+  if (!hasHydrant(lay)) return nothing;
+  return html`<div class="fields">${text('The hydrant gives, of its test', share, (value) => choose(sized(value, '%')))}
+    <div class="field"><button @click=${() => show(`hydrant ${share}`)}>Show a weaker hydrant</button></div></div>`;
 }
 
 /** Where hose lies: the tips, the discharges and the joins of a lay. @param {any} lay @param {any} shown @returns {[string, string][]} */
@@ -41,11 +54,12 @@ export function chooser(lay, shown, kit, us, wish, choose, show) {
   const isTip = shown.tips.some((/** @type {any} */ tip) => tip.id === place);
   const what = wish.what === 'tip' && !isTip ? 'burst' : wish.what;
   const nozzles = Object.keys(kit.nozzles ?? {});
-  const by = what === 'burst' ? (/^[1-9][0-9]?$/.test(wish.by) ? wish.by : '1') : what === 'kink' ? (wish.by.includes('@') ? wish.by : us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min') : what === 'tip' ? (nozzles.includes(wish.by.split(' ')[0]) ? wish.by : nozzles[0] ?? '') : 'half';
+  const by = what === 'burst' ? (/^[1-9][0-9]?$/.test(wish.by) ? wish.by : '1') : what === 'kink' ? (wish.by.includes('@') ? wish.by : us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min') : what === 'tip' ? (nozzles.includes(wish.by.split(' ')[0]) ? wish.by : nozzles[0] ?? '') : wish.by.includes('@') ? wish.by : 'half';
   return html`<div class="fields">${choice('The hose', place, all, (id) => choose({ place: id, what, by: '' }))}
     ${choice('What happens', what, EVENTS.filter(([word]) => word !== 'tip' || isTip), (word) => choose({ place, what: word, by: '' }))}
     ${what === 'burst' ? text('Coupling, counted from its start', by, (value) => choose({ place, what, by: value.trim() })) : nothing}
     ${what === 'kink' ? text('It takes', by, (value) => choose({ place, what, by: sized(value, '') })) : nothing}
+    ${what === 'gate' ? text('Half, or what it takes', by, (value) => choose({ place, what, by: value.trim() || 'half' })) : nothing}
     ${what === 'tip' ? choice('To', by, tips(kit), (id) => choose({ place, what, by: id })) : nothing}
     <div class="field"><button @click=${() => show(`${place} ${what} ${by}`)}>Show it</button></div></div>`;
 }
