@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.hosewright.documents.stamp.SheetCode;
 import org.hosewright.documents.stamp.Stamp;
@@ -90,6 +91,18 @@ final class OrderPaperTest {
         assertThat(pdf.faults("3a")).isEmpty();
         assertThat(pdf.faults("ua1")).isEmpty();
         assertThat(code.text()).doesNotContain("http").doesNotContain("/");
+    }
+
+    @Test
+    void codeOfACountysSheetNamesAllItsEnginesAndStaysSmallHolds() {
+        List<String> engines =
+                IntStream.rangeClosed(1, 50).mapToObj(i -> "engine-" + i).toList();
+        SheetCode county = SheetCode.ofEngines(12, engines, "3f2a90c1");
+        assertThat(county.text()).hasSizeLessThan(100);
+        assertThat(engines).allMatch(SheetCode.parse(county.text())::isOf);
+        SheetCode two = SheetCode.parse(
+                SheetCode.ofEngines(12, engines.subList(0, 2), "3f2a90c1").text());
+        assertThat(engines).filteredOn(two::isOf).containsExactly("engine-1", "engine-2");
     }
 
     @Test

@@ -159,7 +159,7 @@ final class Samples {
         }
     }
 
-    private static String example(String name) {
+    static String example(String name) {
         try {
             return Files.readString(Path.of(System.getProperty("hosewright.root"), "examples", name));
         } catch (IOException e) {

@@ -22,7 +22,8 @@ import org.hosewright.ledger.kit.KitSaving;
 
 /** A process that writes to a store without end, from three threads, and says what was acknowledged.
  *
- * <p>Lines: "kit VERSION ENTRY SUM" and "row ID VERSION ENTRY SUM", written after the store has answered.
+ * <p>Lines: "kit VERSION ENTRY SUM", "row ID VERSION ENTRY SUM" and those of {@link BusyOrders} and {@link BusyLeaves},
+ * written after the store has answered.
  */
 final class BusyWriter implements Runnable {
     private static final int THREADS = 3;
@@ -31,11 +32,15 @@ final class BusyWriter implements Runnable {
     private final Store store;
     private final Random random;
     private final Act act;
+    private final BusyOrders orders;
+    private final BusyLeaves leaves;
 
     private BusyWriter(Store store, Random random, String who) {
         this.store = store;
         this.random = random;
         this.act = new Act(who, "under load");
+        this.orders = new BusyOrders(store, random, act);
+        this.leaves = new BusyLeaves(store, random, act);
     }
 
     /** Takes the folder and a seed. */
@@ -50,15 +55,26 @@ final class BusyWriter implements Runnable {
 
     @Override
     public void run() {
+        saveKit();
         while (true) {
             DrillRecord drill =
                     store.drills().create(new DrillHead("Load", LocalDate.of(2026, 5, 12), COLUMNS), rows(5), act);
             drill.rows().forEach(BusyWriter::acknowledge);
             for (int i = 0; i < 12; i++) {
                 drill = change(drill);
+                other();
             }
             saveKit();
             accept(drill);
+        }
+    }
+
+    /** What others do at the station meanwhile: orders on their way to the rigs, walks and sheets kept. */
+    private void other() {
+        switch (random.nextInt(6)) {
+            case 0 -> orders.order(kitVersion());
+            case 1, 2 -> leaves.keep();
+            default -> {}
         }
     }
 
@@ -88,15 +104,19 @@ final class BusyWriter implements Runnable {
         };
     }
 
+    private long kitVersion() {
+        return store.kits().findLatest().map(KitRevision::version).orElse(0L);
+    }
+
     private void saveKit() {
-        long version = store.kits().findLatest().map(KitRevision::version).orElse(0L);
+        long version = kitVersion();
         if (store.kits().save(kitText(), version, act) instanceof KitSaving.Saved saved) {
             acknowledge(saved.revision());
         }
     }
 
     private void accept(DrillRecord drill) {
-        long version = store.kits().findLatest().map(KitRevision::version).orElse(0L);
+        long version = kitVersion();
         var seen = new Seen(drill.id(), drill.version());
         if (store.drills().accept(seen, kitText(), version, act) instanceof Accepting.Accepted accepted) {
             acknowledge(accepted.kit());
@@ -136,7 +156,7 @@ final class BusyWriter implements Runnable {
         return sum.getValue();
     }
 
-    private static void say(String line) {
+    static void say(String line) {
         byte[] bytes = (line + "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8);
         System.out.write(bytes, 0, bytes.length);
         System.out.flush();

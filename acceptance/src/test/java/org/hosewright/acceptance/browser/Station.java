@@ -18,29 +18,36 @@ final class Station implements AutoCloseable {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC);
 
     private final Path folder;
+    private final boolean demo;
     private Store store;
     private HosewrightServer server;
     private URI address;
 
-    private Station(Path folder) {
+    private Station(Path folder, boolean demo) {
         this.folder = folder;
+        this.demo = demo;
         start(0);
     }
 
     static Station empty(Path folder) {
-        return new Station(folder);
+        return new Station(folder, true);
+    }
+
+    /** Empty, and a company's own: its sheets are for use. */
+    static Station company(Path folder) {
+        return new Station(folder, false);
     }
 
     /** With the invented company in it. */
     static Station demo(Path folder) {
-        Station station = new Station(folder);
+        Station station = new Station(folder, true);
         Demo.fill(station.ports(), "the test's folder");
         return station;
     }
 
     private void start(int port) {
         store = Store.open(folder, CLOCK);
-        server = HosewrightServer.start(new ServerConfig(port, CLOCK, true), ports());
+        server = HosewrightServer.start(new ServerConfig(port, CLOCK, demo), ports());
         address = server.address();
     }
 

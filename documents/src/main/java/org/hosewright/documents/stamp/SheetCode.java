@@ -9,7 +9,7 @@ import org.hosewright.hydraulics.error.InvalidInput;
 /** What the square code on a sheet says: which order it is of, for which engine, and the check code. No address.
  *
  * @param order number of the order
- * @param engine the engine's id; several joined by "+"
+ * @param engine the engine's id; several joined by "+"; "+" alone for more than a small code holds
  * @param check the order's short code
  */
 public record SheetCode(long order, String engine, String check) {
@@ -19,10 +19,12 @@ public record SheetCode(long order, String engine, String check) {
     /** Longer lists of engines are no use on a square that a phone is to read. */
     private static final int MOST_LETTERS = 60;
 
+    private static final String ALL = "all";
+
     /** The code of a sheet for several engines: their ids, or "all" where those are too many for a square. */
     public static SheetCode ofEngines(long order, List<String> engines, String check) {
         String joined = String.join("+", engines);
-        return new SheetCode(order, joined.length() > MOST_LETTERS ? "all" : joined, check);
+        return new SheetCode(order, joined.length() > MOST_LETTERS ? ALL : joined, check);
     }
 
     /** The same order's code for one engine. */
@@ -33,6 +35,11 @@ public record SheetCode(long order, String engine, String check) {
     /** What it says, for those who cannot see it. */
     public String says() {
         return "Square code: order " + order + ", " + engine + ", " + check + ".";
+    }
+
+    /** Whether the sheet is one of an engine's. */
+    public boolean isOf(String id) {
+        return engine.equals(ALL) || List.of(engine.split("\\+", -1)).contains(id);
     }
 
     /** The text that is encoded. */

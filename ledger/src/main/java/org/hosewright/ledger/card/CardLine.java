@@ -2,6 +2,7 @@ package org.hosewright.ledger.card;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.kit.HosePackage;
@@ -38,5 +39,23 @@ public record CardLine(
     public CardLine {
         entries = List.copyOf(entries);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The same with one thing more to keep in mind, before all others. */
+    CardLine cautioned(String first) {
+        List<String> all = Stream.concat(Stream.of(first), cautions.stream()).toList();
+        return new CardLine(
+                hosePackage,
+                hose,
+                nozzle,
+                gauge,
+                evidence,
+                entries,
+                floorAdder,
+                mostGauge,
+                floorHeight,
+                longestSafe,
+                stoppedBy,
+                all);
     }
 }

@@ -2,6 +2,8 @@ package org.hosewright.ledger.card;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.kit.Kit;
 
@@ -19,6 +21,20 @@ public record CardSet(
     public CardSet {
         engines = List.copyOf(engines);
         assumed = List.copyOf(assumed);
+    }
+
+    /** The same, where the card of a rig that another serves for says so.
+     *
+     * @param reserves by id of the engine that is replaced, the id of the one that serves in its place
+     */
+    public CardSet replaced(Map<String, String> reserves) {
+        List<EngineCard> cards = engines.stream()
+                .map(card -> Optional.ofNullable(
+                                reserves.get(card.engine().engine().id()))
+                        .map(card::replacedBy)
+                        .orElse(card))
+                .toList();
+        return new CardSet(kit, revision, made, step, cards, assumed);
     }
 
     /** The cards of one engine, from the same numbers. */

@@ -29,6 +29,15 @@ public record OrderInFull(
                 .toList();
     }
 
+    /** Why numbers of one engine are stale, each reason once, as sentences. */
+    public List<String> whyStale(String engine) {
+        return set.linesOf(engine).stream()
+                .flatMap(line -> stale.why(line.hosePackage()).stream())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     /** Its name on every sheet: number and code. */
     public String name() {
         return "order " + revision.number() + ", " + revision.code();

@@ -2,7 +2,9 @@ package org.hosewright.server.api;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.hosewright.files.bed.BedText;
@@ -49,6 +51,13 @@ final class BedDesk {
         return leaves.list(LeafKind.BED).stream()
                 .map(head -> new Kept(head, bed(seen(head))))
                 .toList();
+    }
+
+    /** By engine that is replaced, the one that serves in its place. */
+    Map<String, String> reserves() {
+        Map<String, String> reserves = new LinkedHashMap<>();
+        beds(seen()).forEach(bed -> bed.reserve().ifPresent(reserve -> reserves.put(bed.engine(), reserve)));
+        return reserves;
     }
 
     LeafSaving save(RigBed bed, long basedOn, Kit kit, Act act) {

@@ -102,7 +102,10 @@ final class GroundPapers {
             OrderInFull order = orders.look(book, revision.number());
             return order.set()
                     .find(report.named().id(), report.estimate().hose())
-                    .map(pressure -> new Ordered(says(order, pressure), OrderDesk.stamp(order)));
+                    .map(pressure -> new Ordered(
+                            says(order, pressure),
+                            OrderDesk.stamp(
+                                    order, order.stale().why(report.named().id()))));
         });
     }
 

@@ -158,12 +158,15 @@ final class OrderDesk {
 
     /** The sheets of a set, from the set's own numbers.
      *
+     * @param engine id of the only engine to print for; empty for all
      * @throws Refusal this program would work out other figures than the set says
      */
-    Print print(long number) {
+    Print print(long number, Optional<String> engine) {
         OrderInFull looked = look(number);
         OrderSet set = looked.set();
-        return new Print(looked, cards.get(number, order -> cards(looked, set)), stamp(looked));
+        CardSet whole = cards.get(number, order -> cards(looked, set)).replaced(beds.reserves());
+        List<String> why = engine.map(looked::whyStale).orElseGet(looked::whyStale);
+        return new Print(looked, engine.map(whole::ofEngine).orElse(whole), stamp(looked, why));
     }
 
     private static CardSet cards(OrderInFull looked, OrderSet set) {
@@ -195,10 +198,11 @@ final class OrderDesk {
             return Answer.object().put("says", "No order " + code.order() + " with the code " + code.check() + known);
         }
         OrderInFull order = look(book, code.order());
+        boolean touched = order.set().engines().stream()
+                .filter(code::isOf)
+                .anyMatch(engine -> !order.whyStale(engine).isEmpty());
         String stale =
-                order.standing() == OrderBook.Standing.IN_FORCE && order.stale().count(order.set()) > 0
-                        ? "; numbers of it are stale"
-                        : "";
+                order.standing() == OrderBook.Standing.IN_FORCE && touched ? "; numbers on that sheet are stale" : "";
         String says = "Order " + code.order() + " is " + order.standing().word() + stale + known;
         return Answer.object()
                 .put("says", says)
@@ -206,19 +210,22 @@ final class OrderDesk {
                 .put("standing", order.standing().word());
     }
 
-    /** What stands across a sheet of an order. */
-    static Stamp stamp(OrderInFull looked) {
+    /** What stands across a sheet of an order.
+     *
+     * @param why why numbers of the sheet are stale; empty where they stand
+     */
+    static Stamp stamp(OrderInFull looked, List<String> why) {
         long number = looked.revision().number();
         return switch (looked.standing()) {
             case PROPOSED -> Stamp.UNSIGNED;
             case SUPERSEDED, WITHDRAWN -> Stamp.past(number, looked.standing().word());
-            case IN_FORCE -> inForce(looked, number);
+            case IN_FORCE -> inForce(looked, why);
         };
     }
 
-    private static Stamp inForce(OrderInFull looked, long number) {
+    private static Stamp inForce(OrderInFull looked, List<String> why) {
+        long number = looked.revision().number();
         OrderStep signature = looked.revision().signature().orElseThrow();
-        List<String> why = looked.whyStale();
         LocalDate day = LocalDate.ofInstant(
                 signature.mark().at(), ZoneId.of(looked.kit().zone()));
         return why.isEmpty()

@@ -3,7 +3,6 @@ package org.hosewright.server.api;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,8 @@ final class OrderReadiness {
 
     ObjectNode json(Kit kit) {
         OrderBook book = desk.book();
-        var morning = new Morning(kit, desk.today(kit), desk.beds().list());
+        var morning = new Morning(
+                kit, desk.today(kit), desk.beds().list(), desk.beds().reserves());
         ObjectNode json = Answer.object();
         book.proposed().ifPresent(revision -> json.put("waiting", revision.number()));
         ArrayNode engines = json.putArray("engines");
@@ -54,16 +54,7 @@ final class OrderReadiness {
     }
 
     /** What every rig is looked at with. */
-    private record Morning(Kit kit, LocalDate today, List<BedDesk.Kept> beds) {
-        /** By engine, the reserve rig that serves in its place. */
-        Map<String, String> reserves() {
-            Map<String, String> reserves = new LinkedHashMap<>();
-            beds.forEach(kept -> kept.bed()
-                    .reserve()
-                    .ifPresent(reserve -> reserves.put(kept.bed().engine(), reserve)));
-            return reserves;
-        }
-    }
+    private record Morning(Kit kit, LocalDate today, List<BedDesk.Kept> beds, Map<String, String> reserves) {}
 
     private ObjectNode whole(ObjectNode json, Morning morning) {
         String engine = json.path("id").asText();

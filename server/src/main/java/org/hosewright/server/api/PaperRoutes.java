@@ -64,18 +64,17 @@ final class PaperRoutes {
         if (order.isEmpty()) {
             return new Sheets(set(request), stamp(config));
         }
-        OrderDesk.Print print = desk.print(OrderRoutes.number(order.get()));
-        CardSet cards =
-                Queried.find(request, "engine").map(print.cards()::ofEngine).orElse(print.cards());
-        List<String> engines = cards.engines().stream()
+        Optional<String> engine = Queried.find(request, "engine");
+        OrderDesk.Print print = desk.print(OrderRoutes.number(order.get()), engine);
+        List<String> engines = print.cards().engines().stream()
                 .map(card -> card.engine().engine().id())
                 .toList();
-        return new Sheets(cards, stamped(print, engines));
+        return new Sheets(print.cards(), stamped(print, engines));
     }
 
     private Route order(String name, BiFunction<OrderInFull, Stamp, byte[]> paper) {
         return Route.get("/orders/{number}/" + name + ".pdf", answer -> {
-            OrderDesk.Print print = desk.print(OrderRoutes.number(answer.pathParam("number")));
+            OrderDesk.Print print = desk.print(OrderRoutes.number(answer.pathParam("number")), Optional.empty());
             String file = name + "-" + print.order().revision().number() + ".pdf";
             Answer.file(
                     answer,
@@ -101,7 +100,8 @@ final class PaperRoutes {
         Kit whole = read.document().kit();
         Kit now = Queried.find(request, "engine").map(whole::ofEngine).orElse(whole);
         LocalDate today = LocalDate.ofInstant(config.clock().instant(), ZoneId.of(now.zone()));
-        return CardAnalysis.of(now, read.code(), today, way(request));
+        return CardAnalysis.of(now, read.code(), today, way(request))
+                .replaced(desk.beds().reserves());
     }
 
     private static Rounding.Way way(Context request) {

@@ -76,13 +76,21 @@ export class Night extends EventTarget {
     this.later(0);
   }
 
-  /** Makes sure that a blank row for the next reading stands at the end. */
+  /** Makes sure that a blank row for the next reading stands at the end, with what it takes over from the one before. */
   ensureBlank() {
     const last = this.rows[this.rows.length - 1];
-    if (last && untouched(last)) return;
-    const carried = this.columns.filter((column) => CARRIED.includes(base(column)));
-    const cells = Object.fromEntries(carried.map((column) => [column, last?.cells[column] ?? '']));
-    this.rows.push(newRow({ ...cells, reading: this.nextName() }, 0));
+    if (last && untouched(last)) {
+      const before = this.rows[this.rows.length - 2];
+      if (before) last.cells = { ...this.carried(before), reading: last.cells.reading };
+      return;
+    }
+    this.rows.push(newRow({ ...this.carried(last), reading: this.nextName() }, 0));
+  }
+
+  /** @param {Row | undefined} row the cells that the next one takes over from it */
+  carried(row) {
+    const columns = this.columns.filter((column) => CARRIED.includes(base(column)));
+    return Object.fromEntries(columns.map((column) => [column, row?.cells[column] ?? '']));
   }
 
   nextName() {
