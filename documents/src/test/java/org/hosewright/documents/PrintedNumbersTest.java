@@ -111,7 +111,7 @@ final class PrintedNumbersTest {
             List<double[]> its = grounds(tables[i + 1], units, lines.get(i));
             rows.addAll(its);
             its.forEach(row -> boxes.add(new double[] {row[1], row[2], row[4], row[6]}));
-            tag(tags.split("What do I pump on this discharge\\?|company\\.|Company\\.|Brigade\\.")[i + 1], units, its);
+            tag(tags.split("What do I pump on this discharge\\?|Company\\.|Brigade\\.", -1)[i + 1], units, its);
         }
         panel(card, units, boxes);
         pocket(pocket, units, rows);
