@@ -9,7 +9,7 @@ import org.hosewright.hydraulics.error.InvalidInput;
 /** What the square code on a sheet says: which order it is of, for which engine, and the check code. No address.
  *
  * @param order number of the order
- * @param engine the engine's id; several joined by "+"; "+" alone for more than a small code holds
+ * @param engine the engine's id; several joined by "+"; "all" for more than a small code holds
  * @param check the order's short code
  */
 public record SheetCode(long order, String engine, String check) {
