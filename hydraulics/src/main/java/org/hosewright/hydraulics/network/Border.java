@@ -88,7 +88,7 @@ final class Border {
         values[i] += taken;
         if (!isHead[i]) {
             int k = place[i];
-            at.next[k] -= taken * laws[i].lossByCoefficient(number[i], at.flow[k]) / at.slope[k];
+            at.next[k] -= taken * laws[i].lossByCoefficient(number[i], at.flow[k]) * at.conductance[k];
             laws[i] = laws[i].withCoefficient(number[i], values[i]);
             at.pieces.set(k, laws[i]);
         }
@@ -102,11 +102,11 @@ final class Border {
             for (int k = 0; k < at.flow.length; k++) {
                 int from = at.shape.from()[k];
                 int to = at.shape.to()[k];
-                column[from] += to == place[i] ? 1 / at.slope[k] : 0;
-                column[to] += from == place[i] ? 1 / at.slope[k] : 0;
+                column[from] += to == place[i] ? at.conductance[k] : 0;
+                column[to] += from == place[i] ? at.conductance[k] : 0;
             }
         } else {
-            double less = laws[i].lossByCoefficient(number[i], at.flow[place[i]]) / at.slope[place[i]];
+            double less = laws[i].lossByCoefficient(number[i], at.flow[place[i]]) * at.conductance[place[i]];
             column[at.shape.from()[place[i]]] += less;
             column[at.shape.to()[place[i]]] -= less;
         }
@@ -120,13 +120,13 @@ final class Border {
     private double answer(int j, double[] rise) {
         Wanted want = wanted.get(j);
         int of = of(want);
-        return want.isFlow() ? (rise[at.shape.from()[of]] - rise[at.shape.to()[of]]) / at.slope[of] : rise[of];
+        return want.isFlow() ? (rise[at.shape.from()[of]] - rise[at.shape.to()[of]]) * at.conductance[of] : rise[of];
     }
 
     private double ownLoss(int j, int i) {
         Wanted want = wanted.get(j);
         boolean own = want.isFlow() && !isHead[i] && of(want) == place[i];
-        return own ? laws[i].lossByCoefficient(number[i], at.flow[place[i]]) / at.slope[place[i]] : 0;
+        return own ? laws[i].lossByCoefficient(number[i], at.flow[place[i]]) * at.conductance[place[i]] : 0;
     }
 
     /** What the step alone adds to an answer. */

@@ -10,9 +10,9 @@ final class Core {
     private final int given;
     private final Iterate at;
 
-    Core(Incidence all, boolean[] fixed, int[] hub, Network network, boolean[] oneWay) {
+    Core(Incidence all, boolean[] fixed, int[] hub, Pieces laws, boolean[] oneWay) {
         this.oneWay = oneWay;
-        given = network.links();
+        given = laws.links();
         links = living(all);
         nodes = living(all, fixed, hub);
         int[] number = new int[all.nodes()];
@@ -28,7 +28,7 @@ final class Core {
             from[k] = number[all.from(links[k])];
             to[k] = number[all.to(links[k])];
             if (links[k] < given) {
-                pieces.set(k, network.law(links[k]));
+                pieces.take(k, laws, links[k]);
             }
         }
         at = new Iterate(new Shape(held, from, to), pieces);

@@ -72,8 +72,8 @@ final class Descent {
             boolean back = at.pieces.isOneWay(k) && flow < 0;
             double slope = back ? price : at.pieces.slope(k, flow, loss);
             last[k] = flow;
-            at.slope[k] = Math.max(least, slope);
-            at.next[k] = flow + (at.drop_Pa(k) - loss) / at.slope[k];
+            at.conductance[k] = 1 / Math.max(least, slope);
+            at.next[k] = flow + (at.drop_Pa(k) - loss) * at.conductance[k];
         }
     }
 

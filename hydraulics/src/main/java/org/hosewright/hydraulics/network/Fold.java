@@ -24,6 +24,7 @@ final class Fold {
     private final boolean[] taken;
     private final boolean[] square;
     private final boolean[] oneWay;
+    private final int[] beside = new int[MANY];
     private final int[] waiting;
     private final boolean[] waits;
     private int head;
@@ -97,16 +98,16 @@ final class Fold {
     }
 
     private void joinBeside(int node) {
-        for (int i = 0; i < links.degree(node); i++) {
-            int one = links.linkAt(node, i);
-            for (int j = i + 1; j < links.degree(node); j++) {
-                int other = links.linkAt(node, j);
-                boolean beside = links.other(one, node) == links.other(other, node) && square[one] && square[other];
+        int count = links.listLiving(node, beside, square);
+        for (int i = 0; i < count; i++) {
+            int one = beside[i];
+            for (int j = i + 1; j < count; j++) {
+                int other = beside[j];
                 boolean alike = oneWay[one] ? oneWay[other] && links.from(one) == links.from(other) : !oneWay[other];
-                if (beside && alike) {
+                if (alike && links.other(one, node) == links.other(other, node)) {
                     join(SIDE_BY_SIDE, node, one, other);
-                    i = -1;
-                    break;
+                    joinBeside(node);
+                    return;
                 }
             }
         }

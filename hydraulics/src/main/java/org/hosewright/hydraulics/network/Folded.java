@@ -35,7 +35,7 @@ final class Folded {
         boolean[] fixed = fixed(network);
         Fold fold = new Fold(links, fixed, taken(demands), square, oneWay);
         unfold = new Unfold(links, fold, given, pieces, oneWay);
-        core = new Core(links, fixed, hub, network, oneWay);
+        core = new Core(links, fixed, hub, pieces, oneWay);
         for (int i = 0; i < fixed.length; i++) {
             unfold.head[i] = fixed[i] ? network.head_Pa(i) - datum_Pa : 0;
         }

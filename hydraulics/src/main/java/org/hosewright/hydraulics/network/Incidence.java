@@ -64,6 +64,18 @@ final class Incidence {
         return NONE;
     }
 
+    /** Lists the living links at a node that are of one sort, at most as many as there is room for; gives their count. */
+    int listLiving(int node, int[] room, boolean[] sort) {
+        int count = 0;
+        for (int half = first[node]; half != NONE && count < room.length; half = next[half]) {
+            int link = half / 2;
+            if (alive[link] && sort[link]) {
+                room[count++] = link;
+            }
+        }
+        return count;
+    }
+
     int degree(int node) {
         return degree[node];
     }

@@ -26,9 +26,11 @@ final class Iterate {
     final double[] demand;
     final double[] flow;
     final double[] loss;
-    final double[] slope;
     final double[] next;
-    private final double[] conductance;
+
+    /** One over the slope of each link's line. */
+    final double[] conductance;
+
     private final double[] rise;
     private final LaplacianFactor factor;
     private double held_Pa;
@@ -46,7 +48,6 @@ final class Iterate {
         demand = new double[shape.nodes()];
         flow = new double[shape.links()];
         loss = new double[shape.links()];
-        slope = new double[shape.links()];
         next = new double[shape.links()];
         conductance = new double[shape.links()];
         factor = new LaplacianFactor(shape.pattern());
@@ -77,7 +78,7 @@ final class Iterate {
         return pressure_Pa / Math.max(largest_m3s, little_m3s);
     }
 
-    /** Brings the flows to balance along the lines {@link #next} and {@link #slope}.
+    /** Brings the flows to balance along the lines {@link #next} and {@link #conductance}.
      *
      * @throws NotConverged a node hangs on nothing
      */
@@ -99,24 +100,12 @@ final class Iterate {
     }
 
     private void solveRises() {
-        int[] from = shape.from();
-        int[] to = shape.to();
-        factor.clear();
-        Arrays.fill(rise, 0);
-        for (int k = 0; k < flow.length; k++) {
-            conductance[k] = 1 / slope[k];
-            factor.add(shape.slot()[k], shape.ground()[k], conductance[k]);
-            rise[from[k]] -= next[k];
-            rise[to[k]] += next[k];
-        }
+        factor.fill(shape.slot(), shape.ground(), conductance);
+        imbalance(next);
         Arrays.fill(rise, shape.free(), rise.length, 0);
-        for (int i = 0; i < shape.free(); i++) {
-            rise[i] -= demand[i];
-        }
-        if (factor.factor() >= 0) {
+        if (factor.factor(rise) >= 0) {
             throw new NotConverged("A part of the network hangs on no fixed head.", "one of its free nodes");
         }
-        factor.solve(rise);
     }
 
     /** Takes up the fixed heads and the demands, by which scales are set; again whenever they move. */
@@ -148,16 +137,26 @@ final class Iterate {
 
     /** Largest imbalance of a free node, as a share of the largest flow [1]. */
     double massMisfit() {
-        Arrays.fill(rise, 0);
-        for (int k = 0; k < flow.length; k++) {
-            rise[shape.from()[k]] -= flow[k];
-            rise[shape.to()[k]] += flow[k];
-        }
+        imbalance(flow);
         double misfit = 0;
         for (int i = 0; i < shape.free(); i++) {
-            misfit = Math.max(misfit, Math.abs(rise[i] - demand[i]));
+            misfit = Math.max(misfit, Math.abs(rise[i]));
         }
         return misfit / largest_m3s;
+    }
+
+    /** What comes to each node by some flows less what is taken at it. */
+    private void imbalance(double[] flows) {
+        int[] from = shape.from();
+        int[] to = shape.to();
+        for (int i = 0; i < rise.length; i++) {
+            rise[i] = -demand[i];
+        }
+        for (int k = 0; k < flows.length; k++) {
+            double at = flows[k];
+            rise[from[k]] -= at;
+            rise[to[k]] += at;
+        }
     }
 
     private void move() {

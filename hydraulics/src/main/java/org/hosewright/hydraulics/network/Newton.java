@@ -20,7 +20,10 @@ final class Newton {
     private static final double ROUNDING = 1e-13;
 
     /** Drop of a typical link, as a share of the pressure scale [1]: the first straight lines are drawn for it. */
-    private static final double START = 0.1;
+    private static final double START = 0.05;
+
+    /** The same of a one-way link at a fixed head: a tip takes most of what there is. */
+    private static final double START_AT_END = 0.5;
 
     /** The core is held closer than the whole network, for its pieces lose more than their parts [1]. */
     private static final double CLOSE = 0.2;
@@ -35,6 +38,7 @@ final class Newton {
     private final int polished;
     private final double[] drawn;
     private boolean settled;
+    private boolean fresh;
     private int worst;
     private double misfit;
 
@@ -60,19 +64,21 @@ final class Newton {
         Arrays.fill(at.loss, 0);
         at.hold();
         at.scale();
-        double typical_Pa = START * at.pressure_Pa();
         double capacity = 0;
         for (int k = 0; k < at.flow.length; k++) {
+            boolean end = at.pieces.isOneWay(k) && at.shape.isAtFixed(k);
+            double typical_Pa = (end ? START_AT_END : START) * at.pressure_Pa();
             double still = at.pieces.still_Pa(k);
             double typical = at.pieces.flow_m3s(k, still + typical_Pa);
             capacity = Math.max(capacity, typical);
-            at.slope[k] = typical_Pa / typical;
-            at.next[k] = (at.drop_Pa(k) - still) / at.slope[k];
+            at.conductance[k] = typical / typical_Pa;
+            at.next[k] = (at.drop_Pa(k) - still) * at.conductance[k];
         }
         at.capacity(capacity);
         at.balance();
         measure();
         System.arraycopy(at.flow, 0, drawn, 0, drawn.length);
+        fresh = true;
         return 1;
     }
 
@@ -109,14 +115,28 @@ final class Newton {
         double least = LEAST * at.unit();
         for (int k = 0; k < at.flow.length; k++) {
             double flow = at.flow[k];
-            if (at.pieces.isSquare(k) && (flow > 0 || !at.pieces.isOneWay(k))) {
-                drawn[k] = flow;
-                at.slope[k] = Math.max(least, 2 * at.pieces.square(k) * Math.abs(flow));
-                at.next[k] = flow + (at.drop_Pa(k) - at.loss[k]) / at.slope[k];
+            if (at.pieces.isSmooth(k) && (flow > 0 || !at.pieces.isOneWay(k))) {
+                double loss = at.loss[k];
+                if (fresh) {
+                    flow = driven(k, flow);
+                    loss = at.pieces.loss_Pa(k, flow);
+                }
+                double by = at.pieces.conductance(k, flow, loss, least);
+                at.conductance[k] = by;
+                at.next[k] = flow + (at.drop_Pa(k) - loss) * by;
             } else {
                 straighten(k, least, shut);
             }
         }
+        fresh = false;
+    }
+
+    /** The flow that a link's drop drives where it goes the way of the flow it has, else that flow: resistors give
+     * better drops than flows.
+     */
+    private double driven(int k, double flow) {
+        double driven = at.pieces.flow_m3s(k, at.drop_Pa(k));
+        return driven * flow > 0 ? driven : flow;
     }
 
     boolean isSettled() {
@@ -175,7 +195,7 @@ final class Newton {
         double flow = at.flow[k];
         if (at.pieces.isOneWay(k) && flow <= 0 && drop <= still) {
             drawn[k] = 0;
-            at.slope[k] = shut;
+            at.conductance[k] = 1 / shut;
             at.next[k] = (drop - still) / shut;
             return;
         }
@@ -189,8 +209,8 @@ final class Newton {
             flow = pause;
         }
         drawn[k] = flow;
-        at.slope[k] = Math.max(least, at.pieces.slope(k, flow, loss));
-        at.next[k] = flow + (drop - loss) / at.slope[k];
+        at.conductance[k] = at.pieces.conductance(k, flow, loss, least);
+        at.next[k] = flow + (drop - loss) * at.conductance[k];
     }
 
     private void measure() {

@@ -3,49 +3,98 @@ package org.hosewright.hydraulics.network;
 import org.hosewright.hydraulics.network.law.Allowance;
 import org.hosewright.hydraulics.network.law.Law;
 import org.hosewright.hydraulics.network.law.OneWay;
+import org.hosewright.hydraulics.network.law.Power;
+import org.hosewright.hydraulics.network.law.Powers;
+import org.hosewright.hydraulics.network.law.PumpGain;
 import org.hosewright.hydraulics.network.law.Square;
 
-/** The laws of a shape's links laid out for many evaluations: squares as bare numbers, the others as they are. */
+/** The laws of a shape's links laid out for many evaluations: squares and powers as bare numbers, the others as they are. */
 final class Pieces {
-    private final double[] square;
-    private final boolean[] isSquare;
-    private final boolean[] isStep;
+    private static final int SQUARE = 0;
+    private static final int POWER = 1;
+    private static final int PUMP = 2;
+    private static final int OTHER = 3;
+    private static final int STEP = 4;
+
+    private final int[] kind;
     private final boolean[] oneWay;
     private final Law[] laws;
     private final double[] still_Pa;
 
+    /** Resistance of a square, or of the power part. */
+    private final double[] resistance;
+
+    private final double[] square;
+    private final double[] exponent;
+    private final Powers[] powers;
+
     Pieces(int links) {
-        square = new double[links];
-        isSquare = new boolean[links];
-        isStep = new boolean[links];
+        kind = new int[links];
         oneWay = new boolean[links];
         laws = new Law[links];
         still_Pa = new double[links];
+        resistance = new double[links];
+        square = new double[links];
+        exponent = new double[links];
+        powers = new Powers[links];
+    }
+
+    int links() {
+        return kind.length;
     }
 
     void set(int link, Law law) {
         oneWay[link] = law instanceof OneWay;
         Law forward = law instanceof OneWay one ? one.forward() : law;
         laws[link] = forward;
-        isSquare[link] = forward instanceof Square;
-        isStep[link] = forward instanceof Allowance;
-        square[link] = forward instanceof Square of ? of.r() : 0;
-        still_Pa[link] = forward.loss_Pa(0);
+        kind[link] = OTHER;
+        if (forward instanceof Square of) {
+            kind[link] = SQUARE;
+            resistance[link] = of.r();
+        } else if (forward instanceof Power of) {
+            kind[link] = POWER;
+            resistance[link] = of.r();
+            exponent[link] = of.n();
+            square[link] = of.m();
+            powers[link] = of.powers();
+        } else if (forward instanceof PumpGain) {
+            kind[link] = PUMP;
+        } else if (forward instanceof Allowance) {
+            kind[link] = STEP;
+        }
+        still_Pa[link] = kind[link] < PUMP ? 0 : forward.loss_Pa(0);
+    }
+
+    /** Takes a law over from where it is laid out already. */
+    void take(int link, Pieces from, int other) {
+        kind[link] = from.kind[other];
+        oneWay[link] = from.oneWay[other];
+        laws[link] = from.laws[other];
+        still_Pa[link] = from.still_Pa[other];
+        resistance[link] = from.resistance[other];
+        square[link] = from.square[other];
+        exponent[link] = from.exponent[other];
+        powers[link] = from.powers[other];
     }
 
     /** A square law's number, one-way or not. */
     void setSquare(int link, double r, boolean one) {
-        square[link] = r;
-        isSquare[link] = true;
+        resistance[link] = r;
+        kind[link] = SQUARE;
         oneWay[link] = one;
     }
 
     boolean isSquare(int link) {
-        return isSquare[link];
+        return kind[link] == SQUARE;
     }
 
     double square(int link) {
-        return square[link];
+        return resistance[link];
+    }
+
+    /** Whether a law has no kinks and is quick to turn round. */
+    boolean isSmooth(int link) {
+        return kind[link] <= PUMP;
     }
 
     boolean isOneWay(int link) {
@@ -58,27 +107,47 @@ final class Pieces {
     }
 
     double loss_Pa(int link, double flow_m3s) {
-        return isSquare[link] ? square[link] * flow_m3s * Math.abs(flow_m3s) : laws[link].loss_Pa(flow_m3s);
+        int of = kind[link];
+        return of == SQUARE
+                ? resistance[link] * flow_m3s * Math.abs(flow_m3s)
+                : of == POWER ? power_Pa(link, flow_m3s) : laws[link].loss_Pa(flow_m3s);
+    }
+
+    private double power_Pa(int link, double flow_m3s) {
+        double size = Math.abs(flow_m3s);
+        double loss = resistance[link] * powers[link].of(size) + square[link] * size * size;
+        return flow_m3s < 0 ? -loss : loss;
     }
 
     double slope(int link, double flow_m3s, double loss_Pa) {
-        return isSquare[link] ? 2 * square[link] * Math.abs(flow_m3s) : laws[link].slope(flow_m3s, loss_Pa);
+        return kind[link] == SQUARE ? 2 * resistance[link] * Math.abs(flow_m3s) : laws[link].slope(flow_m3s, loss_Pa);
+    }
+
+    /** One over the slope at a flow whose loss is known, but no more than one over a least slope. */
+    double conductance(int link, double flow_m3s, double loss_Pa, double least) {
+        if (kind[link] != POWER) {
+            return 1 / Math.max(least, slope(link, flow_m3s, loss_Pa));
+        }
+        double size = Math.abs(flow_m3s);
+        double n = exponent[link];
+        double steep = n * Math.abs(loss_Pa) + (2 - n) * square[link] * size * size;
+        return steep > least * size ? size / steep : 1 / least;
     }
 
     /** Where to draw the line of a link next; see {@link Law#pause_m3s}. */
     double pause_m3s(int link, double from_m3s, double to_m3s) {
-        return isSquare[link] ? to_m3s : laws[link].pause_m3s(from_m3s, to_m3s);
+        return isSmooth(link) ? to_m3s : laws[link].pause_m3s(from_m3s, to_m3s);
     }
 
     double misfit_Pa(int link, double flow_m3s, double drop_Pa, double loss_Pa) {
-        return isStep[link] ? laws[link].misfit_Pa(flow_m3s, drop_Pa) : Math.abs(drop_Pa - loss_Pa);
+        return kind[link] == STEP ? laws[link].misfit_Pa(flow_m3s, drop_Pa) : Math.abs(drop_Pa - loss_Pa);
     }
 
     double flow_m3s(int link, double drop_Pa) {
-        if (!isSquare[link]) {
+        if (kind[link] != SQUARE) {
             return laws[link].flow_m3s(drop_Pa);
         }
-        double size = Math.sqrt(Math.abs(drop_Pa) / square[link]);
+        double size = Math.sqrt(Math.abs(drop_Pa) / resistance[link]);
         return drop_Pa < 0 ? -size : size;
     }
 }

@@ -40,11 +40,15 @@ final class Shape {
         for (int k = 0; k < from.length; k++) {
             from[k] = placeOf[fromNode[k]];
             to[k] = placeOf[toNode[k]];
-            boolean inside = from[k] < free && to[k] < free;
             int near = Math.min(from[k], to[k]);
-            slot[k] = inside ? pattern.slot(from[k], to[k]) : pattern.entries();
-            ground[k] = inside || near >= free ? free : near;
+            ground[k] = !isAtFixed(k) || near >= free ? free : near;
         }
+        pattern.slots(from, to, slot);
+    }
+
+    /** Whether a link has a fixed node at an end. */
+    boolean isAtFixed(int link) {
+        return Math.max(from[link], to[link]) >= free;
     }
 
     int nodes() {

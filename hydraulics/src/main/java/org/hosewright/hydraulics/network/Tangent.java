@@ -18,7 +18,9 @@ final class Tangent {
 
     private final Network network;
     private final Shape shape;
-    private final double[] slope;
+    /** One over the slope of each link where it stands. */
+    private final double[] conductance;
+
     private final double[] flow;
     private final LaplacianFactor factor;
 
@@ -26,16 +28,16 @@ final class Tangent {
         this.network = network;
         shape = Compiled.shape(network);
         flow = flows;
-        slope = new double[flows.length];
+        conductance = new double[flows.length];
         factor = new LaplacianFactor(shape.pattern());
         double unit = unit(heads);
-        for (int k = 0; k < slope.length; k++) {
+        for (int k = 0; k < conductance.length; k++) {
             Law law = network.law(k);
             boolean shut = law instanceof OneWay && flows[k] <= 0;
-            slope[k] = shut ? SHUT * unit : Math.max(LEAST * unit, law.slope(flows[k]));
-            factor.add(shape.slot()[k], shape.ground()[k], 1 / slope[k]);
+            conductance[k] = 1 / (shut ? SHUT * unit : Math.max(LEAST * unit, law.slope(flows[k])));
         }
-        factor.factor();
+        factor.fill(shape.slot(), shape.ground(), conductance);
+        factor.factor(new double[shape.nodes()]);
     }
 
     /** Derivatives of a node's head. */
@@ -49,10 +51,10 @@ final class Tangent {
     /** Derivatives of a link's flow. */
     Derivatives ofFlow(int link) {
         double[] pull = new double[shape.nodes()];
-        pull[shape.from()[link]] += 1 / slope[link];
-        pull[shape.to()[link]] -= 1 / slope[link];
+        pull[shape.from()[link]] += conductance[link];
+        pull[shape.to()[link]] -= conductance[link];
         double[] direct = new double[flow.length];
-        direct[link] = -1 / slope[link];
+        direct[link] = -conductance[link];
         return derivatives(pull, direct);
     }
 
@@ -63,12 +65,12 @@ final class Tangent {
         for (int k = 0; k < flow.length; k++) {
             int from = shape.from()[k];
             int to = shape.to()[k];
-            direct[k] += (pull[from] - pull[to]) / slope[k];
+            direct[k] += (pull[from] - pull[to]) * conductance[k];
             if (from >= shape.free()) {
-                byHead[from - shape.free()] += pull[to] / slope[k];
+                byHead[from - shape.free()] += pull[to] * conductance[k];
             }
             if (to >= shape.free()) {
-                byHead[to - shape.free()] += pull[from] / slope[k];
+                byHead[to - shape.free()] += pull[from] * conductance[k];
             }
         }
         double[] byNode = new double[shape.nodes()];

@@ -23,6 +23,9 @@ public record Power(double r, double n, double m) implements Law {
 
     private static final int INVERSE_STEPS = 60;
 
+    private static final Powers OF_FLOW = new Powers(HAZEN_WILLIAMS);
+    private static final Powers OF_DROP = new Powers(1 / HAZEN_WILLIAMS);
+
     private static final List<String> NAMES = List.of("r", "n", "m_Pa_s2_m6");
 
     public Power {
@@ -38,10 +41,16 @@ public record Power(double r, double n, double m) implements Law {
         this(r, n, 0);
     }
 
+    /** The powers of flows that the loss grows with. */
+    public Powers powers() {
+        return n == HAZEN_WILLIAMS ? OF_FLOW : new Powers(n);
+    }
+
     @Override
     public double loss_Pa(double flow_m3s) {
         double size = Math.abs(flow_m3s);
-        return Math.signum(flow_m3s) * (r * Math.pow(size, n) + m * size * size);
+        double power = n == HAZEN_WILLIAMS ? OF_FLOW.of(size) : Math.pow(size, n);
+        return Math.signum(flow_m3s) * (r * power + m * size * size);
     }
 
     @Override
@@ -63,7 +72,7 @@ public record Power(double r, double n, double m) implements Law {
     @Override
     public double flow_m3s(double drop_Pa) {
         double drop = Math.abs(drop_Pa);
-        double flow = Math.pow(drop / r, 1 / n);
+        double flow = n == HAZEN_WILLIAMS ? OF_DROP.of(drop / r) : Math.pow(drop / r, 1 / n);
         for (int step = 0; m > 0 && flow > 0 && step < INVERSE_STEPS; step++) {
             double change = (loss_Pa(flow) - drop) / slope(flow);
             flow = Math.max(flow - change, flow / 2);

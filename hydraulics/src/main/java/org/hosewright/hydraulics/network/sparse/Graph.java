@@ -44,11 +44,6 @@ final class Graph {
         return near;
     }
 
-    /** The same graph in arrays of its own. */
-    Graph copy() {
-        return new Graph(size, start.clone(), near.clone());
-    }
-
     private static Graph single(int size, int[] start, int[] near) {
         int[] seenBy = new int[size];
         Arrays.fill(seenBy, -1);

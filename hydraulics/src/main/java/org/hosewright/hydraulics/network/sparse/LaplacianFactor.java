@@ -1,6 +1,7 @@
 package org.hosewright.hydraulics.network.sparse;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** The factor of a network's matrix of conductances, without one subtraction.
  *
@@ -14,86 +15,131 @@ import java.util.Arrays;
  *     Definite Systems, 1981 (left-looking columns)
  */
 public final class LaplacianFactor {
+    /** More products than this are gathered column by column, not each sent to its place. */
+    private static final long SENT = 8_000;
+
     private final Pattern pattern;
+    private final @Nullable Targets targets;
+
+    /** The entries before they are divided by their pivots, and after. */
+    private final double[] whole;
+
     private final double[] off;
     private final double[] ground;
-    private final double[] pivot;
+    private final double[] inverse;
     private final double[] work;
 
     public LaplacianFactor(Pattern pattern) {
         this.pattern = pattern;
+        targets = Targets.count(pattern) > SENT ? null : Targets.of(pattern);
+        whole = new double[pattern.entries() + 1];
         off = new double[pattern.entries() + 1];
         ground = new double[pattern.size() + 1];
-        pivot = new double[pattern.size()];
+        inverse = new double[pattern.size()];
         work = new double[pattern.size()];
     }
 
-    /** A slot for {@link #add} that stands for no pair of nodes. */
-    public int noSlot() {
-        return off.length - 1;
-    }
-
-    /** A place for {@link #add} that stands for no node. */
-    public int noPlace() {
-        return ground.length - 1;
-    }
-
-    /** Makes the matrix empty. */
-    public void clear() {
-        Arrays.fill(off, 0);
-        Arrays.fill(ground, 0);
-    }
-
-    /** Joins two places by a conductance, or one to the ground.
+    /** Puts conductances in the place of what was there.
      *
-     * @param slot {@link Pattern#slot} of two places, or {@link #noSlot}
-     * @param place the place that is joined to the ground, or {@link #noPlace}
+     * @param slot for each, {@link Pattern#slot} of the two places it joins, or {@link Pattern#entries} for none
+     * @param place for each, the place it joins to the ground, or {@link Pattern#size} for none
      */
-    public void add(int slot, int place, double conductance) {
-        off[slot] += conductance;
-        ground[place] += conductance;
+    public void fill(int[] slot, int[] place, double[] conductance) {
+        Arrays.fill(whole, 0);
+        Arrays.fill(ground, 0);
+        for (int k = 0; k < conductance.length; k++) {
+            whole[slot[k]] += conductance[k];
+            ground[place[k]] += conductance[k];
+        }
     }
 
-    /** Turns the matrix into its factor, in place.
+    /** Turns the matrix into its factor, in place, and solves a system with it.
      *
+     * @param x its right-hand side by places, then its answer; entries beyond the matrix are left alone
      * @return the first place that nothing joins to the ground, or -1 where all are
      */
-    public int factor() {
-        int[] start = pattern.start();
-        int[] row = pattern.row();
+    public int factor(double[] x) {
+        Targets sent = targets;
         for (int j = 0; j < pattern.size(); j++) {
-            gather(j);
-            double sum = ground[j];
-            for (int p = start[j]; p < start[j + 1]; p++) {
-                off[p] += work[row[p]];
-                work[row[p]] = 0;
-                sum += off[p];
+            if (sent == null) {
+                gather(j);
             }
+            double sum = sum(j);
             if (!(sum > 0)) {
                 return j;
             }
-            pivot[j] = sum;
-            double down = ground[j];
-            double inverse = 1 / sum;
-            for (int p = start[j]; p < start[j + 1]; p++) {
-                off[p] *= inverse;
-                ground[row[p]] += off[p] * down;
+            inverse[j] = 1 / sum;
+            if (sent == null) {
+                divide(j);
+            } else {
+                send(j, sent.slots(), sent.start(j));
+            }
+            forward(j, x);
+        }
+        back(x);
+        return -1;
+    }
+
+    /** The pivot: all that joins a place to others and to the ground. */
+    private double sum(int j) {
+        double sum = ground[j];
+        int end = pattern.start()[j + 1];
+        for (int p = pattern.start()[j]; p < end; p++) {
+            sum += whole[p];
+        }
+        return sum;
+    }
+
+    private void divide(int j) {
+        double by = inverse[j];
+        double down = ground[j];
+        int[] row = pattern.row();
+        int end = pattern.start()[j + 1];
+        for (int p = pattern.start()[j]; p < end; p++) {
+            double share = whole[p] * by;
+            off[p] = share;
+            ground[row[p]] += share * down;
+        }
+    }
+
+    /** Divides a column by its pivot and adds what it gives to the columns after it. */
+    private void send(int j, int[] slots, int first) {
+        double by = inverse[j];
+        double down = ground[j];
+        int[] row = pattern.row();
+        int end = pattern.start()[j + 1];
+        int at = first;
+        for (int p = pattern.start()[j]; p < end; p++) {
+            double share = whole[p] * by;
+            off[p] = share;
+            ground[row[p]] += share * down;
+            for (int q = p + 1; q < end; q++) {
+                whole[slots[at++]] += share * whole[q];
             }
         }
-        return -1;
     }
 
     /** Solves in place, by places, with the last factor; entries beyond the matrix are left alone. */
     public void solve(double[] x) {
+        for (int j = 0; j < pattern.size(); j++) {
+            forward(j, x);
+        }
+        back(x);
+    }
+
+    private void forward(int j, double[] x) {
+        int[] row = pattern.row();
+        int end = pattern.start()[j + 1];
+        double at = x[j];
+        for (int p = pattern.start()[j]; p < end; p++) {
+            x[row[p]] += off[p] * at;
+        }
+        x[j] = at * inverse[j];
+    }
+
+    private void back(double[] x) {
         int[] start = pattern.start();
         int[] row = pattern.row();
-        for (int j = 0; j < pattern.size(); j++) {
-            double at = x[j];
-            for (int p = start[j]; p < start[j + 1]; p++) {
-                x[row[p]] += off[p] * at;
-            }
-            x[j] = at / pivot[j];
-        }
         for (int j = pattern.size() - 1; j >= 0; j--) {
             double at = x[j];
             for (int p = start[j]; p < start[j + 1]; p++) {
@@ -109,6 +155,7 @@ public final class LaplacianFactor {
         int[] rowColumn = pattern.rowColumn();
         int[] rowAt = pattern.rowAt();
         int[] group = pattern.group();
+        int[] row = pattern.row();
         int end = rowStart[j + 1];
         int t = rowStart[j];
         while (t < end) {
@@ -122,11 +169,15 @@ public final class LaplacianFactor {
                 t++;
             }
         }
+        for (int p = pattern.start()[j]; p < pattern.start()[j + 1]; p++) {
+            whole[p] += work[row[p]];
+            work[row[p]] = 0;
+        }
     }
 
     private void gatherOne(int p, int column) {
         int[] row = pattern.row();
-        double factor = off[p] * pivot[column];
+        double factor = whole[p];
         int end = pattern.start()[column + 1];
         for (int q = p + 1; q < end; q++) {
             work[row[q]] += factor * off[q];
@@ -139,10 +190,10 @@ public final class LaplacianFactor {
         int p1 = rowAt[t + 1];
         int p2 = rowAt[t + 2];
         int p3 = rowAt[t + 3];
-        double f0 = off[p0] * pivot[column];
-        double f1 = off[p1] * pivot[column + 1];
-        double f2 = off[p2] * pivot[column + 2];
-        double f3 = off[p3] * pivot[column + 3];
+        double f0 = whole[p0];
+        double f1 = whole[p1];
+        double f2 = whole[p2];
+        double f3 = whole[p3];
         int count = pattern.start()[column + 1] - p0;
         for (int q = 1; q < count; q++) {
             work[row[p0 + q]] += f0 * off[p0 + q] + f1 * off[p1 + q] + f2 * off[p2 + q] + f3 * off[p3 + q];

@@ -37,22 +37,18 @@ public final class Pattern {
      * @param ends pairs of row numbers, two for each entry off the diagonal; a pair may come twice
      */
     public static Pattern of(int size, int[] ends) {
-        Graph graph = Graph.of(size, ends);
-        int[] order = MinimumDegree.order(graph.copy());
+        MinimumDegree found = new MinimumDegree(Graph.of(size, ends));
+        int[] order = found.order();
         int[] place = new int[size];
         for (int k = 0; k < size; k++) {
             place[order[k]] = k;
         }
-        int[][] columns = columns(graph, order, place);
-        int[] start = new int[size + 1];
-        for (int k = 0; k < size; k++) {
-            start[k + 1] = start[k] + columns[k].length;
+        int[] columns = found.columns();
+        int[] rows = new int[found.columnStart()[size]];
+        for (int at = 0; at < rows.length; at++) {
+            rows[at] = place[columns[at]];
         }
-        int[] rows = new int[start[size]];
-        for (int k = 0; k < size; k++) {
-            System.arraycopy(columns[k], 0, rows, start[k], columns[k].length);
-        }
-        return new Pattern(place, start, rows);
+        return new Pattern(place, found.columnStart(), rows);
     }
 
     public int size() {
@@ -73,6 +69,31 @@ public final class Pattern {
     public int slot(int one, int other) {
         int column = Math.min(one, other);
         return Arrays.binarySearch(row, start[column], start[column + 1], Math.max(one, other));
+    }
+
+    /** The slots of many pairs of places; {@link #entries} where one of a pair is beyond the matrix.
+     *
+     * @param slots takes the answers
+     */
+    public void slots(int[] ones, int[] others, int[] slots) {
+        int[] first = new int[size + 1];
+        int[] next = new int[ones.length];
+        for (int k = ones.length - 1; k >= 0; k--) {
+            boolean inside = Math.max(ones[k], others[k]) < size;
+            int column = inside ? Math.min(ones[k], others[k]) : size;
+            next[k] = first[column];
+            first[column] = k + 1;
+            slots[k] = row.length;
+        }
+        int[] at = new int[size];
+        for (int j = 0; j < size; j++) {
+            for (int p = start[j]; first[j] > 0 && p < start[j + 1]; p++) {
+                at[row[p]] = p;
+            }
+            for (int k = first[j]; k > 0; k = next[k - 1]) {
+                slots[k - 1] = at[Math.max(ones[k - 1], others[k - 1])];
+            }
+        }
     }
 
     int[] start() {
@@ -98,53 +119,6 @@ public final class Pattern {
     /** The group of each column: neighbouring columns with the same rows below them. */
     int[] group() {
         return group;
-    }
-
-    /** Each column's rows below the diagonal: its neighbours to come and what its children leave. */
-    private static int[][] columns(Graph graph, int[] order, int[] place) {
-        int size = order.length;
-        int[][] columns = new int[size][];
-        int[] firstChild = new int[size];
-        int[] nextChild = new int[size];
-        int[] seen = new int[size];
-        int[] found = new int[size];
-        Arrays.fill(firstChild, -1);
-        Arrays.fill(seen, -1);
-        for (int k = 0; k < size; k++) {
-            int count = 0;
-            seen[k] = k;
-            for (int at = graph.start()[order[k]]; at < graph.start()[order[k] + 1]; at++) {
-                count = add(place[graph.near()[at]], k, seen, found, count);
-            }
-            for (int child = firstChild[k]; child >= 0; child = nextChild[child]) {
-                for (int i : columns[child]) {
-                    count = add(i, k, seen, found, count);
-                }
-            }
-            columns[k] = Arrays.copyOf(found, count);
-            hang(k, columns[k], firstChild, nextChild);
-        }
-        return columns;
-    }
-
-    private static int add(int i, int k, int[] seen, int[] found, int count) {
-        if (i < k || seen[i] == k) {
-            return count;
-        }
-        seen[i] = k;
-        found[count] = i;
-        return count + 1;
-    }
-
-    private static void hang(int k, int[] column, int[] firstChild, int[] nextChild) {
-        int parent = Integer.MAX_VALUE;
-        for (int i : column) {
-            parent = Math.min(parent, i);
-        }
-        if (column.length > 0) {
-            nextChild[k] = firstChild[parent];
-            firstChild[parent] = k;
-        }
     }
 
     /** Turns columns into rows and rows into columns again: both come out in order. */
