@@ -16,8 +16,8 @@ final class Targets {
     static long count(Pattern pattern) {
         long products = 0;
         for (int j = 0; j < pattern.size(); j++) {
-            long below = pattern.start()[j + 1] - pattern.start()[j];
-            products += below * (below - 1) / 2;
+            int below = pattern.start()[j + 1] - pattern.start()[j];
+            products += (long) below * (below - 1) / 2;
         }
         return products;
     }
@@ -25,9 +25,8 @@ final class Targets {
     static Targets of(Pattern pattern) {
         int size = pattern.size();
         int[] columnStart = pattern.start();
-        int[] row = pattern.row();
         int[] start = new int[size];
-        int[] next = new int[row.length];
+        int[] next = new int[pattern.entries()];
         int count = 0;
         for (int j = 0; j < size; j++) {
             start[j] = count;
@@ -39,19 +38,29 @@ final class Targets {
         int[] slots = new int[count];
         int[] slotOf = new int[size];
         for (int i = 0; i < size; i++) {
-            for (int p = columnStart[i]; p < columnStart[i + 1]; p++) {
-                slotOf[row[p]] = p;
-            }
-            for (int t = pattern.rowStart()[i]; t < pattern.rowStart()[i + 1]; t++) {
-                int from = pattern.rowAt()[t];
-                int end = columnStart[pattern.rowColumn()[t] + 1];
-                int at = next[from] - from - 1;
-                for (int q = from + 1; q < end; q++) {
-                    slots[at + q] = slotOf[row[q]];
-                }
-            }
+            send(pattern, i, next, slotOf, slots);
         }
         return new Targets(slots, start);
+    }
+
+    /** Notes where one column takes what comes to it.
+     *
+     * @param next where the products of each slot begin
+     * @param slotOf room for the column's slots by row
+     */
+    private static void send(Pattern pattern, int column, int[] next, int[] slotOf, int[] slots) {
+        int[] row = pattern.row();
+        for (int p = pattern.start()[column]; p < pattern.start()[column + 1]; p++) {
+            slotOf[row[p]] = p;
+        }
+        for (int t = pattern.rowStart()[column]; t < pattern.rowStart()[column + 1]; t++) {
+            int from = pattern.rowAt()[t];
+            int end = pattern.start()[pattern.rowColumn()[t] + 1];
+            int at = next[from] - from - 1;
+            for (int q = from + 1; q < end; q++) {
+                slots[at + q] = slotOf[row[q]];
+            }
+        }
     }
 
     int[] slots() {
