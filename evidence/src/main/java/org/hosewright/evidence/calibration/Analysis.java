@@ -36,8 +36,9 @@ final class Analysis {
     }
 
     private Calibration whole(Hearing hearing, List<Judged> judged) {
-        Posterior posterior = Posterior.of(hearing.fit());
-        LeavingOut leaving = LeavingOut.of(survey, hearing);
+        Weighing weighing = new Weighing(survey, hearing);
+        Posterior posterior = weighing.doubted(hearing.active(), Posterior.of(hearing.fit()));
+        LeavingOut leaving = LeavingOut.of(survey, hearing, weighing);
         Belief belief = Belief.of(survey, posterior).with(Advice.findStop(survey, posterior, hearing.active()));
         return new Calibration(
                 Terms.of(survey, belief),

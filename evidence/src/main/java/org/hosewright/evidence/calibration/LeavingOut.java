@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import org.hosewright.evidence.fault.Hearing;
-import org.hosewright.evidence.joint.Fit;
-import org.hosewright.evidence.joint.Joint;
 import org.hosewright.evidence.joint.Posterior;
 import org.hosewright.evidence.joint.Survey;
 import org.hosewright.hydraulics.error.InvalidInput;
@@ -15,22 +15,21 @@ import org.hosewright.hydraulics.error.InvalidInput;
 public final class LeavingOut {
     private final Survey survey;
     private final List<Integer> active;
-    private final double[] near;
+    private final Optional<Weighing> weighing;
 
-    private LeavingOut(Survey survey, List<Integer> active, double[] near) {
+    private LeavingOut(Survey survey, List<Integer> active, Optional<Weighing> weighing) {
         this.survey = survey;
         this.active = active;
-        this.near = near;
+        this.weighing = weighing;
     }
 
-    static LeavingOut of(Survey survey, Hearing hearing) {
-        return new LeavingOut(
-                survey, hearing.active(), hearing.fit().minimum().point().unknowns());
+    static LeavingOut of(Survey survey, Hearing hearing, Weighing weighing) {
+        return new LeavingOut(survey, hearing.active(), Optional.of(weighing));
     }
 
     /** Of a night that gives no numbers. */
     static LeavingOut none(Survey survey) {
-        return new LeavingOut(survey, List.of(), new double[0]);
+        return new LeavingOut(survey, List.of(), Optional.empty());
     }
 
     /** The ids of the readings that count. */
@@ -47,7 +46,7 @@ public final class LeavingOut {
         if (!fewer.removeIf(place -> id(place).equals(reading))) {
             throw new InvalidInput("reading", reading, "one of " + String.join(", ", listUsed()), "");
         }
-        Belief belief = belief(fewer);
+        Belief belief = belief(fewer, Weighing::of);
         return new Without(Terms.of(survey, belief), belief);
     }
 
@@ -59,7 +58,7 @@ public final class LeavingOut {
                 List<Integer> more = new ArrayList<>(active);
                 more.add(place);
                 more.sort(null);
-                beliefs.put(id(place), belief(more));
+                beliefs.put(id(place), belief(more, Weighing::only));
             }
         }
         return beliefs;
@@ -69,13 +68,11 @@ public final class LeavingOut {
         return survey.night().readings().get(place).id();
     }
 
-    private Belief belief(List<Integer> places) {
+    private Belief belief(List<Integer> places, BiFunction<Weighing, List<Integer>, Posterior> weigh) {
         boolean open = places.stream()
                 .anyMatch(place -> !survey.night().readings().get(place).laid().shut());
-        if (!open) {
-            return Belief.none(survey);
-        }
-        Joint joint = survey.joint().only(places);
-        return Belief.of(survey, Posterior.of(Fit.of(joint, joint.start(near))));
+        return weighing.filter(any -> open)
+                .map(found -> Belief.of(survey, weigh.apply(found, places)))
+                .orElseGet(() -> Belief.none(survey));
     }
 }

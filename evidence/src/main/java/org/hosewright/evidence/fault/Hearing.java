@@ -73,6 +73,11 @@ public final class Hearing {
         return suspicions.size() > 1 && suspicions.size() > MOST_ASIDE * open;
     }
 
+    /** What took readings out of the count, each group once; what a person ruled out is not among it. */
+    public List<Suspicion> listSetAside() {
+        return List.copyOf(new LinkedHashSet<>(suspicions.values()));
+    }
+
     /** What speaks against a reading beside those that count; empty where nothing does. */
     public Optional<Suspicion> findSuspicion(int place) {
         if (suspicions.containsKey(place)) {

@@ -38,6 +38,11 @@ public record Suspicion(List<Integer> group, double innocent, Map<Cause, Double>
         return guilt() - innocent;
     }
 
+    /** The odds of the readings being right after all, against the likeliest cause. */
+    public double oddsOfInnocence() {
+        return Math.exp(-against());
+    }
+
     /** Log-likelihood of the likeliest cause with its odds beforehand. */
     double guilt() {
         return odds(likeliest());

@@ -1,5 +1,6 @@
 package org.hosewright.evidence.joint;
 
+import java.util.List;
 import org.hosewright.evidence.fit.Minimum;
 
 /** A normal belief about several unknowns at once: where it is, and how wide. */
@@ -12,6 +13,36 @@ public final class Cloud {
         this.covariance = new double[covariance.length][];
         for (int i = 0; i < covariance.length; i++) {
             this.covariance[i] = covariance[i].clone();
+        }
+    }
+
+    /** A mixture of beliefs, kept by its mean and covariance.
+     *
+     * @param clouds beliefs about the same unknowns; not empty
+     * @param weights of each, above 0
+     */
+    static Cloud mixed(List<Cloud> clouds, List<Double> weights) {
+        double total = weights.stream().mapToDouble(Double::doubleValue).sum();
+        int n = clouds.get(0).size();
+        double[] mean = new double[n];
+        for (int k = 0; k < clouds.size(); k++) {
+            for (int i = 0; i < n; i++) {
+                mean[i] += weights.get(k) / total * clouds.get(k).mean[i];
+            }
+        }
+        double[][] spread = new double[n][n];
+        for (int k = 0; k < clouds.size(); k++) {
+            clouds.get(k).spread(mean, weights.get(k) / total, spread);
+        }
+        return new Cloud(mean, spread);
+    }
+
+    private void spread(double[] about, double weight, double[][] into) {
+        for (int i = 0; i < about.length; i++) {
+            for (int j = 0; j < about.length; j++) {
+                double apart = (mean[i] - about[i]) * (mean[j] - about[j]);
+                into[i][j] += weight * (covariance[i][j] + apart);
+            }
         }
     }
 
