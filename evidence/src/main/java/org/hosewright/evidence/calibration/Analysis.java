@@ -7,6 +7,9 @@ import org.hosewright.evidence.fault.Hearing;
 import org.hosewright.evidence.fault.Sense;
 import org.hosewright.evidence.joint.Posterior;
 import org.hosewright.evidence.joint.Survey;
+import org.hosewright.evidence.night.Reading;
+import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Pressure;
 
 /** The way from a night's readings to its calibration. */
 final class Analysis {
@@ -58,7 +61,7 @@ final class Analysis {
     }
 
     private Calibration without(List<Judged> judged, String why, String needs) {
-        List<Judged> none = judged.stream().map(Analysis::unused).toList();
+        List<Judged> none = judged.stream().map(this::unused).toList();
         Terms terms = new Terms(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         return new Calibration(
                 terms,
@@ -72,12 +75,14 @@ final class Analysis {
                 LeavingOut.none(survey));
     }
 
-    private static Judged unused(Judged judged) {
-        Finding finding = judged.finding();
-        boolean none = finding.kind() == FindingKind.NONE;
-        Finding said = none
-                ? new Finding(FindingKind.NONE, List.of(), "not used, since the night as a whole makes no sense", "")
-                : finding;
-        return new Judged(judged.reading(), judged.predictedPump(), judged.excess(), false, said);
+    /** Where no hose could give the readings, what one of them should have been means nothing. */
+    private Judged unused(Judged judged) {
+        Reading reading = survey.night().readings().stream()
+                .filter(each -> each.id().equals(judged.reading()))
+                .findFirst()
+                .orElseThrow();
+        Finding said =
+                new Finding(FindingKind.NONE, List.of(), "not used, since the night as a whole makes no sense", "");
+        return new Judged(judged.reading(), Known.of(reading.shown().pump()), new Pressure(0), false, said);
     }
 }

@@ -1,5 +1,6 @@
 package org.hosewright.evidence.joint;
 
+import java.util.Optional;
 import org.hosewright.evidence.instrument.Accuracy;
 import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.evidence.instrument.Instrument.FlowMeter;
@@ -11,6 +12,7 @@ import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.Tip;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.jspecify.annotations.Nullable;
 
 /** The gear of a night, found by the names that readings use.
@@ -61,6 +63,11 @@ record Rack(Gear gear) {
     /** The share of the reading that is a meter's fixed error. */
     double meterShare(Reading reading) {
         return reading.with().meter().map(id -> meter(id).accuracy().share()).orElse(Priors.METER_SHARE);
+    }
+
+    /** The most that a gauge shows, where that is known. */
+    Optional<Pressure> findRange(String gauge) {
+        return gauge(gauge).range();
     }
 
     private PressureGauge gauge(String id) {

@@ -1,17 +1,22 @@
 package org.hosewright.evidence.joint;
 
+import java.util.Optional;
 import org.hosewright.evidence.night.Laid;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** What makes a reading impossible, whatever the other readings say. */
 final class Refusal {
     /** So many combined standard deviations above the possible are refused, not weighed. */
     private static final double SURELY = 4;
+
+    /** A range and a reading in other units may be rounded. */
+    private static final double ROUNDED = 1e-3;
 
     private final Rack rack;
     private final Says says;
@@ -28,6 +33,15 @@ final class Refusal {
     void check(Reading reading) {
         try {
             checkLine(reading);
+            checkRange(
+                    "pump pressure",
+                    "pump",
+                    reading.shown().pump(),
+                    reading.with().pumpGauge());
+            reading.shown()
+                    .tip()
+                    .ifPresent(read -> checkRange(
+                            "tip pressure", "tip", read, reading.with().tipGauge()));
             checkFlow(reading);
             checkTip(reading);
         } catch (InvalidInput wrong) {
@@ -48,6 +62,19 @@ final class Refusal {
                     says.length(mid_m),
                     "less than the line's " + says.length(long_m),
                     "mid at");
+        }
+    }
+
+    /** Refuses more than a gauge can show: mostly a pressure typed in another unit than its column's. */
+    private void checkRange(String what, String where, Pressure read, Optional<String> gauge) {
+        Optional<Pressure> most = gauge.flatMap(rack::findRange);
+        if (most.isPresent() && read.pascals() > most.get().pascals() * (1 + ROUNDED)) {
+            throw new InvalidInput(
+                    what,
+                    says.pressure(read.pascals()),
+                    "at most " + says.text(most.get()) + ", all that " + gauge.get()
+                            + " shows; is it in the unit that its column names?",
+                    where);
         }
     }
 
