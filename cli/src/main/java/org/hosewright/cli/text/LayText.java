@@ -102,7 +102,9 @@ public final class LayText {
             table.add(
                     one.tip(),
                     one.method().word(),
-                    one.pump().map(shown::text).orElse("not good here: " + one.refused()));
+                    one.pump()
+                            .map(pump -> shown.text(pump) + (one.note().isEmpty() ? "" : ", " + one.note()))
+                            .orElse("not good here: " + one.refused()));
         }
         return table;
     }

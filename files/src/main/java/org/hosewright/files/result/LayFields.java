@@ -126,7 +126,9 @@ final class LayFields {
                 .put("method", one.method().word());
         one.pump().ifPresent(pump -> fields.put("pump", pump));
         one.off().ifPresent(off -> fields.put("off", off));
-        return fields.putText("refused", one.refused()).map();
+        return fields.putText("note", one.note())
+                .putText("refused", one.refused())
+                .map();
     }
 
     private Map<String, Object> limit(Limit limit) {

@@ -30,13 +30,22 @@ public enum HandMethod implements LossMethod {
         this.step_gpm = step_gpm;
     }
 
+    /** The finger or gap that is nearest to a flow.
+     *
+     * @throws InvalidInput it leaves the hand's range
+     */
+    public Flow nearest(Flow flow) {
+        double gpm = LossMethod.gpm(flow, least_gpm, most_gpm);
+        return Flow.ofGpm(least_gpm + step_gpm * Numbers.toNearest((gpm - least_gpm) / step_gpm, 1));
+    }
+
     @Override
     public Pressure loss(Flow flow, Length length) {
-        double gpm = Numbers.requireWithin("flow", flow.gpm(), least_gpm - ON_FINGER, most_gpm + ON_FINGER, "gpm");
+        double gpm = LossMethod.gpm(flow, least_gpm, most_gpm);
         double finger = Numbers.toNearest((gpm - least_gpm) / step_gpm, 1);
         if (Math.abs(least_gpm + finger * step_gpm - gpm) > ON_FINGER) {
             String would = "a multiple of " + Numbers.plain(step_gpm) + " gpm, a finger or a gap";
-            throw new InvalidInput("flow", Numbers.plain(gpm) + " gpm", would, "");
+            throw new InvalidInput("flow", Numbers.plain(Numbers.toNearest(gpm, 0.1)) + " gpm", would, "");
         }
         double n = gpm / 100;
         double per100 = this == TWO_AND_HALF_INCH ? n * 2 * n : 12 * (finger + 1);

@@ -2,7 +2,6 @@ package org.hosewright.hydraulics.method;
 
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
-import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
 
 /** The N method, per 100 ft: gpm N / 10 - 10, with a number N for each size of hose.
@@ -29,7 +28,7 @@ public enum NMethod implements LossMethod {
 
     @Override
     public Pressure loss(Flow flow, Length length) {
-        double gpm = Numbers.requireWithin("flow", flow.gpm(), least_gpm, most_gpm, "gpm");
+        double gpm = LossMethod.gpm(flow, least_gpm, most_gpm);
         return Pressure.ofPsi((gpm * n / 10 - 10) * length.feet() / 100);
     }
 }

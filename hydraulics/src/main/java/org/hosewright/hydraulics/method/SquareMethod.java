@@ -42,7 +42,7 @@ public record SquareMethod(String name, double times, double most) implements Lo
 
     @Override
     public Pressure loss(Flow flow, Length length) {
-        double q = Numbers.requireWithin("flow of " + name, flow.gpm(), 0, most, "gpm") / 100;
+        double q = LossMethod.gpm(flow, 0, most) / 100;
         return Pressure.ofPsi(times * q * q * length.feet() / 100);
     }
 }

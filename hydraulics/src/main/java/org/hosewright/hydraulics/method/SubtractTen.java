@@ -2,7 +2,6 @@ package org.hosewright.hydraulics.method;
 
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
-import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
 
 /** Subtract ten, 2 1/2 in hose, per 100 ft: gpm / 10 - 10.
@@ -16,7 +15,7 @@ public record SubtractTen() implements LossMethod {
 
     @Override
     public Pressure loss(Flow flow, Length length) {
-        double gpm = Numbers.requireWithin("flow", flow.gpm(), LEAST_GPM, MOST_GPM, "gpm");
+        double gpm = LossMethod.gpm(flow, LEAST_GPM, MOST_GPM);
         return Pressure.ofPsi((gpm / 10 - 10) * length.feet() / 100);
     }
 }

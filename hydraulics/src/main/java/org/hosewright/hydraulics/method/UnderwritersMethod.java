@@ -16,7 +16,7 @@ public record UnderwritersMethod() implements LossMethod {
 
     @Override
     public Pressure loss(Flow flow, Length length) {
-        double q = Numbers.requireWithin("flow", flow.gpm(), 0, MOST_GPM, "gpm") / 100;
+        double q = LossMethod.gpm(flow, 0, MOST_GPM) / 100;
         double per100 = 2 * q * q + (Numbers.isAtLeast(q, 1) ? q : q / 2);
         return Pressure.ofPsi(per100 * length.feet() / 100);
     }

@@ -43,12 +43,24 @@ class FieldMethodsTest {
         return one.pump().orElseThrow().psi();
     }
 
-    /** Outside its range, between fingers or for a size it is not taught for, a method is refused with the reason. */
+    /** The hand knows fingers and gaps: 260 gpm are taken as 250, and that is said; below 100 gpm it has none. */
+    @Test
+    void handTakesTheNearestFingerHolds() {
+        FieldMethods near = by(TradeMethod.HAND, at(260));
+        assertThat(psi(near)).isCloseTo(137.5, within(SUM));
+        assertThat(near.note()).isEqualTo("260 gpm taken as 250 gpm, the nearest finger or gap");
+        assertThat(by(TradeMethod.HAND, at(250)).note()).isEmpty();
+        assertThat(by(TradeMethod.HAND, at(90)).refused()).contains("90 gpm").contains("100 to 500 gpm");
+    }
+
+    /** Outside its range or for a size it is not taught for, a method is refused with the reason. */
     @Test
     void methodsOutsideTheirRangeRefused() {
         List<FieldMethods> low = at(110);
         assertThat(by(TradeMethod.SUBTRACT_TEN, low).refused()).contains("flow");
-        assertThat(by(TradeMethod.HAND, low).refused()).contains("finger");
+        assertThat(low)
+                .filteredOn(one -> one.pump().isPresent())
+                .allMatch(one -> one.refused().isEmpty());
         assertThat(by(TradeMethod.COEFFICIENT, low).pump()).isPresent();
         LayState wye = LaySolver.solve(Lays.gardenCourt(false), new Ask.AtTip(Pressure.ofPsi(50)));
         List<FieldMethods> all = FieldMethods.listOf(wye);

@@ -11,6 +11,7 @@ import org.hosewright.hydraulics.lay.Piece;
 import org.hosewright.hydraulics.lay.Surge;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.profile.Sheet;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.lay.LayReport;
 import org.hosewright.ledger.lay.PanelReading;
@@ -123,7 +124,13 @@ final class LayShown {
         ObjectNode json =
                 Answer.object().put("tip", one.tip()).put("method", one.method().word());
         one.pump().ifPresent(pump -> json.put("pump", shown.text(pump)));
-        return json.put("refused", one.refused());
+        one.off().ifPresent(off -> json.put("off", off(off)));
+        return json.put("note", one.note()).put("refused", one.refused());
+    }
+
+    private String off(Pressure off) {
+        String text = shown.text(off);
+        return off.pascals() >= 0 ? "+" + text : text;
     }
 
     static String breaks(Limit limit, QuantityShown shown) {

@@ -59,7 +59,7 @@ export function cautions(shown) {
 /** The same by the trade's field methods. @param {any} shown */
 export function methods(shown) {
   return html`<details class="working"><summary>the same by the trade's methods</summary>
-    <div class="wide" tabindex="0" role="region" aria-label="Field methods"><table><thead><tr><th scope="col" class="words">method</th><th scope="col" class="words">to</th><th scope="col">pump</th></tr></thead>
-    <tbody>${shown.methods.map((/** @type {any} */ one) => html`<tr><th scope="row" class="words">${one.method}${one.refused ? html`<span class="rule">${set(one.refused)}</span>` : nothing}</th>
-      <td class="words">${one.tip}</td><td>${one.pump ?? 'not good here'}</td></tr>`)}</tbody></table></div></details>`;
+    <div class="wide" tabindex="0" role="region" aria-label="Field methods"><table><thead><tr><th scope="col" class="words">method</th><th scope="col" class="words">to</th><th scope="col">pump</th><th scope="col">off by</th></tr></thead>
+    <tbody>${shown.methods.map((/** @type {any} */ one) => html`<tr><th scope="row" class="words">${one.method}${one.refused || one.note ? html`<span class="rule">${set(one.refused || one.note)}</span>` : nothing}</th>
+      <td class="words">${one.tip}</td><td>${one.pump ?? 'not good here'}</td><td>${one.off ?? ''}</td></tr>`)}</tbody></table></div></details>`;
 }
