@@ -6,9 +6,11 @@ import java.util.Optional;
 import org.hosewright.hydraulics.equipment.Appliance;
 import org.hosewright.hydraulics.equipment.ApplianceLoss;
 import org.hosewright.hydraulics.equipment.Automatic;
+import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Tip;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.line.Run;
+import org.hosewright.hydraulics.network.Derivatives;
 import org.hosewright.hydraulics.network.Network;
 import org.hosewright.hydraulics.network.NetworkSolver;
 import org.hosewright.hydraulics.network.NetworkState;
@@ -27,13 +29,38 @@ import org.hosewright.hydraulics.quantity.Pressure;
 public final class LayNetwork {
     private static final String PUMP = "pump";
 
+    /** A loss far below what any piping has [Pa s2/m6]. */
+    private static final double NEXT_TO_NOTHING = 1;
+
     private final Network network = new Network();
     private final Map<String, Joint> joints;
     private final Map<String, Double> joinLifts_Pa = new LinkedHashMap<>();
+    private final KitNumbers numbers = new KitNumbers();
     private int count;
 
     private LayNetwork(Map<String, Joint> joints) {
         this.joints = joints;
+    }
+
+    /** A lay's network, solved.
+     *
+     * @param state it
+     * @param numbers where the kit's numbers stand in it
+     */
+    record Solved(NetworkState state, KitNumbers numbers) {
+        Derivatives ofTip(String outlet) {
+            return state.ofFlow("tip " + outlet);
+        }
+
+        /** How an answer moves with the pump pressure [answer per Pa]. */
+        double byPump(Derivatives answer) {
+            return answer.byFixedHead(PUMP);
+        }
+
+        /** How an answer moves with a number of the kit [answer per SI unit of it]. */
+        double by(Derivatives answer, String term) {
+            return numbers.slope(answer, state, term);
+        }
     }
 
     /** A place in the network.
@@ -47,17 +74,8 @@ public final class LayNetwork {
      *
      * @throws InvalidInput a piece that is in one of several states; it is named
      */
-    public static Map<String, Flow> flows(Lay laid, Pressure pump) {
-        Lay lay = Bursts.opened(laid);
-        LayNetwork made = new LayNetwork(lay.joins());
-        made.network.fixed(PUMP, pump.pascals());
-        lay.joins().keySet().forEach(name -> made.network.free("join " + name));
-        for (Lay.FromDischarge line : lay.lines()) {
-            Spot start = made.through(
-                    new Spot(PUMP, 0), Splits.quadratic(line.discharge().lossOrNone()));
-            made.leg(line.leg(), start);
-        }
-        NetworkState state = NetworkSolver.solve(made.behindJoins(lay));
+    public static Map<String, Flow> flows(Lay lay, Pressure pump) {
+        NetworkState state = solved(lay, pump).state();
         Map<String, Flow> flows = new LinkedHashMap<>();
         for (End.Outlet outlet : lay.outlets()) {
             if (!outlet.shut()) {
@@ -65,6 +83,48 @@ public final class LayNetwork {
             }
         }
         return flows;
+    }
+
+    /** True where a lay has a piece in one of several states. */
+    static boolean hasStates(Lay lay) {
+        return lay.lines().stream().anyMatch(line -> hasStates(line.leg().end()))
+                || lay.joins().values().stream()
+                        .anyMatch(joint -> hasStates(joint.leg().end()));
+    }
+
+    private static boolean hasStates(End end) {
+        if (end instanceof End.InlineEductor || end instanceof End.Reducer) {
+            return true;
+        }
+        return Splits.branches(end).stream()
+                .anyMatch(branch -> branch.most_Pa() < Double.POSITIVE_INFINITY
+                        || hasStates(branch.leg().end()));
+    }
+
+    /** The lay's network at a held pump pressure.
+     *
+     * @throws InvalidInput a piece that is in one of several states; it is named
+     */
+    static Solved solved(Lay laid, Pressure pump) {
+        Lay lay = Bursts.opened(laid);
+        LayNetwork made = new LayNetwork(lay.joins());
+        made.network.fixed(PUMP, pump.pascals());
+        lay.joins().keySet().forEach(name -> made.network.free("join " + name));
+        for (Lay.FromDischarge line : lay.lines()) {
+            made.leg(line.leg(), made.piping(line.discharge()));
+        }
+        return new Solved(NetworkSolver.solve(made.behindJoins(lay)), made.numbers);
+    }
+
+    /** Behind a discharge; piping of which only an error is known stands there too, so that the error has a place. */
+    private Spot piping(Discharge discharge) {
+        if (discharge.loss().isEmpty()) {
+            return new Spot(PUMP, 0);
+        }
+        double k = Math.max(discharge.lossOrNone().k(), NEXT_TO_NOTHING);
+        Spot behind = linked(new Spot(PUMP, 0), new Square(k));
+        numbers.piping(discharge.id(), lastPiece());
+        return behind;
     }
 
     private Network behindJoins(Lay lay) {
@@ -87,16 +147,17 @@ public final class LayNetwork {
             Law law = run.hose().over(run.length());
             double lift_Pa = at.lift_Pa() + Splits.lift_Pa(run.rise());
             if (leg.end() instanceof End.Join join && i == leg.runs().size() - 1) {
-                join(join.name(), new Spot(at.node(), lift_Pa), law);
+                numbers.hose(run, join(join.name(), new Spot(at.node(), lift_Pa), law));
                 return;
             }
             at = new Spot(linked(at, law).node(), lift_Pa);
+            numbers.hose(run, lastPiece());
         }
         end(leg.end(), at);
     }
 
-    /** The last hose into a join; the siamese's own loss stands behind it. */
-    private void join(String name, Spot start, Law hose) {
+    /** The last hose into a join, by the name of its link; the siamese's own loss stands before it. */
+    private String join(String name, Spot start, Law hose) {
         joinLifts_Pa.put(name, start.lift_Pa());
         Spot at = start;
         Joint joint = new Meeting(joints, Map.of()).joint(name);
@@ -106,13 +167,15 @@ public final class LayNetwork {
         if (perLine.isPresent()) {
             at = through(at, perLine.get());
         }
-        network.link("hose " + count++, at.node(), "join " + name, new OneWay(hose));
+        String link = "hose " + count++;
+        network.link(link, at.node(), "join " + name, new OneWay(hose));
+        return link;
     }
 
     private void end(End end, Spot start) {
         if (end instanceof End.Outlet outlet) {
             if (!outlet.shut()) {
-                tip("tip " + outlet.id(), outlet.tip(), start);
+                numbers.tip(outlet, tip("tip " + outlet.id(), outlet.tip(), start));
             }
             return;
         }
@@ -136,7 +199,8 @@ public final class LayNetwork {
         }
     }
 
-    private void tip(String name, Tip tip, Spot at) {
+    /** A tip, by the name of its link with its law. */
+    private KitNumbers.Lawful tip(String name, Tip tip, Spot at) {
         String air = name + " air";
         network.fixed(air, at.lift_Pa());
         Law law = tip instanceof Automatic held
@@ -146,6 +210,11 @@ public final class LayNetwork {
                         held.to().cubicMetresPerSecond())
                 : new Square(tip.pressure_Pa(1));
         network.link(name, at.node(), air, new OneWay(law));
+        return new KitNumbers.Lawful(name, law);
+    }
+
+    private String lastPiece() {
+        return "piece " + (count - 1);
     }
 
     private Spot through(Spot at, ApplianceLoss loss) {

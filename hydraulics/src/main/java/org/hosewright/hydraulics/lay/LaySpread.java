@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.quantity.Flow;
@@ -15,13 +14,17 @@ import org.hosewright.hydraulics.quantity.Quantity;
 
 /** A lay's answer with the standard errors that the kit's losses and nozzles leave in it.
  *
- * <p>Slopes are central differences of the whole solve; a wye's and a monitor's own losses are taken as exact.
+ * <p>Slopes are adjoints from the factor of the lay's network; where a reducer or an eductor is in one of several
+ * states they are central differences of the whole solve. A wye's and a monitor's own losses are taken as exact.
  *
  * @param pump pump pressure; exact where it was asked for
  * @param flows flow of each open outlet, by its name
  * @param assumed what was taken for granted about the errors, as sentences
  */
 public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, List<String> assumed) {
+    /** The pump pressure's name among the answers: no outlet bears it. */
+    static final String PUMP = "";
+
     public LaySpread {
         flows = Collections.unmodifiableMap(new LinkedHashMap<>(flows));
         assumed = List.copyOf(assumed);
@@ -33,22 +36,33 @@ public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, Li
      */
     public static LaySpread of(Lay lay, Ask ask, LayState best, LossErrors errors) {
         List<LayTerm> terms = LayTerm.listOf(lay);
-        List<LayState> up = new ArrayList<>();
-        List<LayState> down = new ArrayList<>();
-        for (LayTerm term : terms) {
-            up.add(LaySolver.solve(term.shift().apply(lay), ask));
-            down.add(LaySolver.solve(term.back().apply(lay), ask));
-        }
-        Differences differences = new Differences(terms, up, down, errors);
+        List<String> ids = terms.stream().map(LayTerm::id).toList();
+        Parts parts = terms.isEmpty()
+                ? outlet -> List.of()
+                : LaySlopes.find(lay, ask, ids)
+                        .map(slopes -> Parts.of(slopes, terms))
+                        .orElseGet(() -> Differences.of(lay, ask, terms));
         Map<String, Known<Flow>> flows = new LinkedHashMap<>();
         for (LayState.AtTip tip : best.open()) {
-            String id = tip.outlet().id();
-            double error =
-                    differences.error(state -> state.getTip(id).state().flow().cubicMetresPerSecond());
-            flows.put(id, known(tip.state().flow(), new Flow(error)));
+            double error = error(parts.of(tip.outlet().id()), ids, errors);
+            flows.put(tip.outlet().id(), known(tip.state().flow(), new Flow(error)));
         }
-        Pressure pump = new Pressure(differences.error(state -> state.pump().pascals()));
+        Pressure pump = new Pressure(error(parts.of(PUMP), ids, errors));
         return new LaySpread(known(best.pump(), pump), flows, assumed(terms, errors));
+    }
+
+    /** The standard error of an answer from what each number's own error leaves in it. */
+    private static double error(List<Double> parts, List<String> ids, LossErrors errors) {
+        double variance = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = 0; j < parts.size(); j++) {
+                double together = i == j
+                        ? 1
+                        : errors.findCorrelation(ids.get(i), ids.get(j)).orElse(0.0);
+                variance += parts.get(i) * parts.get(j) * together;
+            }
+        }
+        return Math.sqrt(Math.max(0, variance));
     }
 
     private static <Q extends Quantity> Known<Q> known(Q value, Q error) {
@@ -68,29 +82,45 @@ public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, Li
         return says;
     }
 
-    /** The lay solved with each number a little more and a little less. */
-    private record Differences(List<LayTerm> terms, List<LayState> up, List<LayState> down, LossErrors errors) {
+    /** What one standard error of each number makes of an answer: of an outlet's flow, or of the pump pressure. */
+    interface Parts {
+        List<Double> of(String answer);
 
-        /** The standard error of a figure. */
-        double error(ToDoubleFunction<LayState> figure) {
+        static Parts of(LaySlopes slopes, List<LayTerm> terms) {
+            return answer -> terms.stream()
+                    .map(term -> term.error()
+                            * (answer.equals(PUMP) ? slopes.ofPump(term.id()) : slopes.ofFlow(answer, term.id())))
+                    .toList();
+        }
+    }
+
+    /** The lay solved with each number a little more and a little less. */
+    record Differences(List<LayState> up, List<LayState> down) implements Parts {
+        static Differences of(Lay lay, Ask ask, List<LayTerm> terms) {
+            List<LayState> up = new ArrayList<>();
+            List<LayState> down = new ArrayList<>();
+            for (LayTerm term : terms) {
+                up.add(LaySolver.solve(term.shift().apply(lay), ask));
+                down.add(LaySolver.solve(term.back().apply(lay), ask));
+            }
+            return new Differences(up, down);
+        }
+
+        @Override
+        public List<Double> of(String answer) {
             List<Double> parts = new ArrayList<>();
-            for (int i = 0; i < terms.size(); i++) {
-                double more = figure.applyAsDouble(up.get(i));
-                double less = figure.applyAsDouble(down.get(i));
+            for (int i = 0; i < up.size(); i++) {
+                double more = figure(up.get(i), answer);
+                double less = figure(down.get(i), answer);
                 parts.add((more - less) / (2 * LayTerm.SHARE));
             }
-            double variance = 0;
-            for (int i = 0; i < parts.size(); i++) {
-                for (int j = 0; j < parts.size(); j++) {
-                    double together = i == j
-                            ? 1
-                            : errors.findCorrelation(
-                                            terms.get(i).id(), terms.get(j).id())
-                                    .orElse(0.0);
-                    variance += parts.get(i) * parts.get(j) * together;
-                }
-            }
-            return Math.sqrt(Math.max(0, variance));
+            return parts;
+        }
+
+        static double figure(LayState state, String answer) {
+            return answer.equals(PUMP)
+                    ? state.pump().pascals()
+                    : state.getTip(answer).state().flow().cubicMetresPerSecond();
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.lay.Lay.FromDischarge;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
@@ -63,6 +64,11 @@ record LineGroup(List<FromDischarge> lines, Map<String, Joint> joins) {
                 reach(joint.leg(), joins, lay);
             }
         }
+    }
+
+    /** The group as a lay of its own. */
+    Lay alone() {
+        return new Lay(lines, joins, Optional.empty(), new PumpMode.Governor());
     }
 
     /** Every outlet of its lines and behind its joins, shut ones too. */
