@@ -26,29 +26,14 @@ final class LayFields {
     }
 
     Map<String, Object> map() {
-        List<String> shut = report.state().tips().stream()
-                .filter(tip -> tip.outlet().shut())
-                .map(tip -> tip.outlet().id())
-                .toList();
-        Fields fields = new Fields(units)
-                .put("units", units.word())
-                .putAll(
-                        "broken",
-                        report.limits().stream()
-                                .filter(Limit::broken)
-                                .map(this::limit)
-                                .toList())
-                .put("outside", report.outside())
-                .putAll(
-                        "secondLine",
-                        report.secondLines().stream().map(this::second).toList())
+        Fields fields = putWarnings(new Fields(units).put("units", units.word()))
                 .put("pump", pump())
                 .putAll(
                         "tips",
                         report.state().open().stream()
                                 .map(tip -> tip(tip, report.flowOf(tip)))
                                 .toList())
-                .put("shut", shut)
+                .put("shut", shut())
                 .putAll("gates", report.state().gates().stream().map(this::gate).toList())
                 .putAll("limits", report.limits().stream().map(this::limit).toList());
         return putPieces(fields)
@@ -58,6 +43,24 @@ final class LayFields {
                 .put("cautions", cautions())
                 .put("assumed", report.assumed())
                 .map();
+    }
+
+    /** What stands before the numbers. */
+    private Fields putWarnings(Fields fields) {
+        List<Map<String, Object>> broken =
+                report.limits().stream().filter(Limit::broken).map(this::limit).toList();
+        return fields.putAll("broken", broken)
+                .put("outside", report.outside())
+                .putAll(
+                        "secondLine",
+                        report.secondLines().stream().map(this::second).toList());
+    }
+
+    private List<String> shut() {
+        return report.state().tips().stream()
+                .filter(tip -> tip.outlet().shut())
+                .map(tip -> tip.outlet().id())
+                .toList();
     }
 
     private Fields putPieces(Fields fields) {

@@ -125,7 +125,7 @@ class UnitsOfLaysTest {
                             .toPlainString()
                     + " C";
         }
-        String[] to = FACTORS.get(found.group(4)).split(" ");
+        String[] to = FACTORS.get(found.group(4)).split(" ", -1);
         BigDecimal factor = new BigDecimal(to[0]);
         String error = found.group(3) == null
                 ? ""

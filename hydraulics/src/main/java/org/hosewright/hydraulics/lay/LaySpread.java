@@ -22,6 +22,9 @@ import org.hosewright.hydraulics.quantity.Quantity;
  * @param assumed what was taken for granted about the errors, as sentences
  */
 public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, List<String> assumed) {
+    /** An error that is a smaller share of its answer is what the last digits of a factor leave of none [1]. */
+    private static final double ROUNDING = 1e-9;
+
     /** The pump pressure's name among the answers: no outlet bears it. */
     static final String PUMP = "";
 
@@ -66,7 +69,7 @@ public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, Li
     }
 
     private static <Q extends Quantity> Known<Q> known(Q value, Q error) {
-        return error.si() > 0 ? Known.of(value, error) : Known.of(value);
+        return error.si() > ROUNDING * Math.abs(value.si()) ? Known.of(value, error) : Known.of(value);
     }
 
     private static List<String> assumed(List<LayTerm> terms, LossErrors errors) {

@@ -33,13 +33,7 @@ final class LayShown {
     /** The whole answer, with the profile of one tip: the asked one, else the first that is open. */
     ObjectNode json(Optional<String> asked, Sheet sheet) {
         ObjectNode json = Answer.object();
-        ArrayNode broken = json.putArray("broken");
-        report.limits().stream()
-                .filter(Limit::broken)
-                .map(limit -> breaks(limit, shown))
-                .forEach(broken::add);
-        report.outside().forEach(json.putArray("outside")::add);
-        report.secondSays().forEach(json.putArray("second")::add);
+        putWarnings(json);
         json.set("pump", pump());
         ArrayNode tips = json.putArray("tips");
         report.state().tips().forEach(tip -> tips.add(tip(tip)));
@@ -58,6 +52,17 @@ final class LayShown {
         findTip(asked).ifPresent(tip -> json.set("profile", profile(tip, sheet)));
         json.set("result", Answer.parse(ResultJson.lay(report)));
         return json;
+    }
+
+    /** What stands before the numbers. */
+    private void putWarnings(ObjectNode json) {
+        ArrayNode broken = json.putArray("broken");
+        report.limits().stream()
+                .filter(Limit::broken)
+                .map(limit -> breaks(limit, shown))
+                .forEach(broken::add);
+        report.outside().forEach(json.putArray("outside")::add);
+        report.secondSays().forEach(json.putArray("second")::add);
     }
 
     private ArrayNode gates() {
