@@ -83,7 +83,9 @@ public final class DrillText {
                     shown.text(judged.excess()),
                     verdict(judged));
         }
-        report.table("The readings against all the others", table);
+        if (!calibration.isSilent()) {
+            report.table("The readings against all the others", table);
+        }
     }
 
     private static String verdict(Judged judged) {

@@ -76,11 +76,12 @@ final class Readings {
         cells.add(figure(Optional.of(reading.shown().pump())));
         cells.add(figure(reading.shown().tip()));
         cells.add(figure(reading.shown().flow()));
+        Optional<Judged> beside = judged.filter(any -> !report.calibration().isSilent());
         cells.add(Html.tag(
                         "span",
-                        judged.map(j -> figures.bandNumber(j.predictedPump())).orElse(""))
+                        beside.map(j -> figures.bandNumber(j.predictedPump())).orElse(""))
                 .in("figure"));
-        cells.add(figure(judged.map(Judged::excess)));
+        cells.add(figure(beside.map(Judged::excess)));
         cells.add(Html.text(says(reading, judged)));
         return cells;
     }

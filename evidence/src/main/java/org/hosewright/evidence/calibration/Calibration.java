@@ -39,6 +39,11 @@ public record Calibration(
         ifUsed = Collections.unmodifiableMap(new LinkedHashMap<>(ifUsed));
     }
 
+    /** True where no reading counts, so that there is no number and nothing to hold a reading against. */
+    public boolean isSilent() {
+        return readings.stream().noneMatch(Judged::used);
+    }
+
     /** The same with more that it cannot tell. */
     public Calibration withholding(List<Withheld> all) {
         return new Calibration(terms, residual, readings, all, nextReading, assumed, belief, ifUsed, leavingOut);

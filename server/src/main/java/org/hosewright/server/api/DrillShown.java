@@ -73,7 +73,9 @@ final class DrillShown {
 
     private ObjectNode judged(Judged judged) {
         ObjectNode json = Answer.object().put("used", judged.used());
-        json.put("expected", shown.text(judged.predictedPump().value()));
+        if (!report.calibration().isSilent()) {
+            json.put("expected", shown.text(judged.predictedPump().value()));
+        }
         json.put("kind", judged.finding().kind().word());
         json.put("says", judged.finding().says()).put("check", judged.finding().check());
         ArrayNode also = json.putArray("also");
