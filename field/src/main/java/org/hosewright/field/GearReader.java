@@ -8,10 +8,13 @@ import org.hosewright.hydraulics.equipment.Automatic;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.equipment.Hose;
+import org.hosewright.hydraulics.equipment.HoseLaw;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.hydraulics.equipment.SmoothBore;
 import org.hosewright.hydraulics.equipment.Tip;
 import org.hosewright.hydraulics.quantity.Known;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.hydraulics.quantity.RatedPoint;
 import org.hosewright.hydraulics.quantity.Ratio;
@@ -27,13 +30,25 @@ final class GearReader {
                 place.findQuantity("loss", QuantityText::pointLoss)));
     }
 
+    /** A hose by its {@code loss}, or by {@code hazen-williams} or {@code roughness} as in the company's files. */
     static Hose hose(Place at) {
-        return at.as(place -> new Hose(
-                place.get("id").text(),
-                place.quantity("diameter", QuantityText::length),
-                place.quantity("section", QuantityText::length),
-                place.quantity("loss", QuantityText::hoseLoss),
-                place.findQuantity("test", QuantityText::pressure)));
+        return at.as(place -> {
+            String id = place.get("id").text();
+            Length diameter = place.quantity("diameter", QuantityText::length);
+            Length section = place.quantity("section", QuantityText::length);
+            Optional<Pressure> test = place.findQuantity("test", QuantityText::pressure);
+            Optional<HoseLaw> law = law(place);
+            return law.isPresent()
+                    ? Hose.by(law.get(), id, diameter, section, test)
+                    : new Hose(id, diameter, section, place.quantity("loss", QuantityText::hoseLoss), test);
+        });
+    }
+
+    private static Optional<HoseLaw> law(Place hose) {
+        Optional<Place> smooth = hose.find("hazen-williams");
+        return smooth.isPresent()
+                ? smooth.map(c -> new HoseLaw.HazenWilliams(c.number()))
+                : hose.findQuantity("roughness", QuantityText::length).map(HoseLaw.Roughness::new);
     }
 
     static Appliance appliance(Place at) {

@@ -6,7 +6,7 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Seeded random questions: lines and lays with every kind of tip and appliance, and some that must be refused. */
+/** Seeded random questions: lines and lays with every law of hose, every kind of tip and appliance, and some that must be refused. */
 final class Questions {
     private final Random random;
     private int named;
@@ -47,11 +47,20 @@ final class Questions {
 
     private String hose(int count) {
         return IntStream.range(0, count)
-                .mapToObj(i -> "{\"id\":\"hose-" + i + "\",\"diameter\":\"1 3/4 in\",\"section\":\"50 ft\",\"loss\":\""
-                        + number(1, 15) + " ± 0.2 psi / 100 ft @ 100 gpm\",\"length\":\"" + number(50, 500)
+                .mapToObj(i -> "{\"id\":\"hose-" + i + "\",\"diameter\":\"1 3/4 in\",\"section\":\"50 ft\"," + loss()
+                        + ",\"length\":\"" + number(50, 500)
                         + " ft\",\"rise\":\""
                         + number(-40, 40) + " ft\"}")
                 .collect(Collectors.joining(",", "[", "]"));
+    }
+
+    /** Of five hoses one goes by Hazen-Williams and one by its roughness. */
+    private String loss() {
+        return switch (random.nextInt(5)) {
+            case 0 -> "\"hazen-williams\":" + number(90, 150);
+            case 1 -> "\"roughness\":\"" + number(0, 0.3) + " mm\"";
+            default -> "\"loss\":\"" + number(1, 15) + " ± 0.2 psi / 100 ft @ 100 gpm\"";
+        };
     }
 
     private String discharge(String id) {
