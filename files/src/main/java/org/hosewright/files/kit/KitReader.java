@@ -38,6 +38,7 @@ final class KitReader {
         "packages",
         "rule",
         "reserve",
+        "hydrant-test",
         "evidence"
     };
     private static final String FORMAT = "1, the format that this program reads";
@@ -88,7 +89,8 @@ final class KitReader {
                 file.findMap("rule").map(KitReader::rule),
                 file.find("reserve").map(KitReader::reserve),
                 Map.of(),
-                CouplingReader.of(file));
+                CouplingReader.of(file),
+                file.find("hydrant-test").map(TestInterval::read));
     }
 
     private static Kit whole(Kit bare, Map<String, HosePackage> packages, Map<String, NightRecord> nights) {
@@ -106,7 +108,8 @@ final class KitReader {
                 bare.rule(),
                 bare.reserve(),
                 nights,
-                bare.couplings());
+                bare.couplings(),
+                bare.hydrantTest());
     }
 
     private <T> Map<String, T> section(

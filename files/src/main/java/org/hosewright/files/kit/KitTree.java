@@ -62,6 +62,7 @@ final class KitTree {
         section(top, "packages", kit.packages(), this::pack);
         kit.rule().ifPresent(rule -> top.put("rule", rule(rule)));
         put(top, "reserve", kit.reserve().map(written::length));
+        put(top, "hydrant-test", kit.hydrantTest().map(TestInterval::text));
         section(top, "evidence", kit.evidence(), this::night);
         return top;
     }

@@ -47,7 +47,7 @@ final class Branches {
         Supplies supplies = new Supplies(kit, reader.assumed);
         try {
             Lay laid = new Lay(lines, joins, lay.supply().flatMap(supplies::of), pump(lay, engine, source));
-            return new Laid(lay.engine(), laid, lay.ask(), supplies.cautions(), reader.assumed);
+            return new Laid(lay.engine(), laid, lay.ask(), supplies.cautions(), supplies.tests(), reader.assumed);
         } catch (InvalidInput e) {
             throw e.where().isEmpty() ? e.at(source) : e;
         }

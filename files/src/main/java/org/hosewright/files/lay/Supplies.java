@@ -1,5 +1,6 @@
 package org.hosewright.files.lay;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class Supplies {
     private final Kit kit;
     private final List<String> assumed;
     private final List<String> cautions = new ArrayList<>();
+    private final List<LocalDate> tests = new ArrayList<>();
 
     Supplies(Kit kit, List<String> assumed) {
         this.kit = kit;
@@ -39,6 +41,11 @@ final class Supplies {
     /** What people should know about the sources, as sentences. */
     List<String> cautions() {
         return cautions;
+    }
+
+    /** The days of the hydrants' tests, as far as they are stated. */
+    List<LocalDate> tests() {
+        return tests;
     }
 
     /** The supply; empty where only its hose is stated. */
@@ -89,6 +96,7 @@ final class Supplies {
 
     private Source hydrant(LaidSource.Hydrant test) {
         HydrantCurve curve = new HydrantCurve(test.still(), test.residual(), test.at());
+        test.tested().ifPresent(tests::add);
         cautions.add(test.tested()
                 .map(day -> "The hydrant was tested on " + day + ": it may give less today.")
                 .orElse("The day of the hydrant's test is not known: it may give less today."));

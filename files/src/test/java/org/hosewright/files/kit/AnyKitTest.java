@@ -2,6 +2,7 @@ package org.hosewright.files.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.hydraulics.quantity.UnitSystem;
+import org.hosewright.ledger.kit.Couplings;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
@@ -87,6 +89,11 @@ class AnyKitTest {
                 Map.of("any", any),
                 whole.rule(),
                 Optional.of(new Length(100 * random.nextDouble() + 1)),
-                Map.of("drill-night", night));
+                Map.of("drill-night", night),
+                Couplings.NONE,
+                Optional.of(
+                        random.nextBoolean()
+                                ? Period.ofMonths(1 + random.nextInt(60))
+                                : Period.ofYears(1 + random.nextInt(10))));
     }
 }

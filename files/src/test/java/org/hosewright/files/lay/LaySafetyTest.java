@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.Examples;
@@ -187,6 +188,23 @@ class LaySafetyTest {
         LayReport surge = report(WYE);
         assertThat(surge.cautions()).anyMatch(say -> say.startsWith("Shut slowly") && say.contains("an estimate"));
         assertThat(surge.limits()).noneMatch(Limit::broken);
+    }
+
+    /** A hydrant's curve shows its date and goes stale by the company's own interval, which stands in its kit. */
+    @Test
+    void safety16HydrantTestPastTheCompanysIntervalIsSaidBeforeTheNumber() {
+        String yearly = KitDocument.of("hydrant-test: 12 months\n" + Examples.text("hill-road.kit.yaml"), "kit.yaml")
+                .text();
+        Kit own = KitDocument.of(yearly, "kit.yaml").kit();
+        var laid = LayFile.readLaid(Examples.text("hill-road.relay.lay.yaml"), own, "lay.yaml");
+        LayReport stale = LayReport.of(own, laid, Optional.of(LocalDate.of(2026, 9, 15)));
+        beforeTheNumber(stale, "The hydrant's test of 2025-09-14 is older than the company's 12 months");
+        LayReport fresh = LayReport.of(own, laid, Optional.of(LocalDate.of(2026, 9, 14)));
+        assertThat(fresh.outside()).isEmpty();
+        assertThat(fresh.cautions()).anyMatch(say -> say.startsWith("The hydrant was tested on 2025-09-14"));
+        assertThatThrownBy(() -> KitDocument.of(yearly.replace("12 months", "12"), "kit.yaml"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("months or years");
     }
 
     /** Piping that nobody measured, and an intake that would fall too low, are said before the number. */

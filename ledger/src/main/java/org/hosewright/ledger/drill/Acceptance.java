@@ -72,7 +72,8 @@ public final class Acceptance {
                 old.rule(),
                 old.reserve(),
                 evidence,
-                old.couplings());
+                old.couplings(),
+                old.hydrantTest());
     }
 
     /** A record with a term taken over. */

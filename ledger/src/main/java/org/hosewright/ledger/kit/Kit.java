@@ -1,5 +1,6 @@
 package org.hosewright.ledger.kit;
 
+import java.time.Period;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -26,6 +27,7 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
  * @param reserve hose that the company keeps back from the longest safe stretch, where it has said so
  * @param evidence test nights whose numbers were taken over
  * @param couplings of discharges, appliances and adapters, as far as the kit says them
+ * @param hydrantTest how long a hydrant's flow test is relied on, where the company has said so
  */
 public record Kit(
         String company,
@@ -41,7 +43,8 @@ public record Kit(
         Optional<RuleOfThumb> rule,
         Optional<Length> reserve,
         Map<String, NightRecord> evidence,
-        Couplings couplings) {
+        Couplings couplings,
+        Optional<Period> hydrantTest) {
     public Kit {
         crewReaction = kept(crewReaction);
         hoses = kept(hoses);
@@ -82,7 +85,8 @@ public record Kit(
                 rule,
                 reserve,
                 evidence,
-                Couplings.NONE);
+                Couplings.NONE,
+                Optional.empty());
     }
 
     /** A safe stretch less the company's reserve, in whole sections; never below 0. */
@@ -108,7 +112,8 @@ public record Kit(
                 rule,
                 reserve,
                 evidence,
-                couplings);
+                couplings,
+                hydrantTest);
     }
 
     /** The same kit with the packages of one engine only.

@@ -1,5 +1,6 @@
 package org.hosewright.ledger.lay;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.hydraulics.lay.End;
@@ -15,11 +16,14 @@ import org.hosewright.hydraulics.line.Ask;
  * @param lay the lines, and what feeds the engine where that is stated
  * @param ask what is asked
  * @param cautions what people should know about its sources, as sentences
+ * @param tests days of the flow tests of its hydrants, as far as they are stated
  * @param assumed what was not said and is taken for granted, as sentences
  */
-public record Laid(String engine, Lay lay, Ask ask, List<String> cautions, List<String> assumed) {
+public record Laid(
+        String engine, Lay lay, Ask ask, List<String> cautions, List<LocalDate> tests, List<String> assumed) {
     public Laid {
         cautions = List.copyOf(cautions);
+        tests = List.copyOf(tests);
         assumed = List.copyOf(assumed);
     }
 

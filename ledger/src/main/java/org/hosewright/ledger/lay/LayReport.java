@@ -87,7 +87,7 @@ public record LayReport(
                 state,
                 errors.pump(),
                 errors.flows(),
-                new BeforeNumbers(kit, laid).list(state),
+                new BeforeNumbers(kit, laid).list(state, today),
                 second,
                 new SecondLineWords(kit, laid, bounds).says(second),
                 state.intake().map(Intake::pressure),
