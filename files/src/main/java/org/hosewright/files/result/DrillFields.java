@@ -14,6 +14,7 @@ import org.hosewright.hydraulics.equipment.Stretch;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.hydraulics.working.Step;
 import org.hosewright.hydraulics.working.Working;
+import org.hosewright.ledger.drill.Differing;
 import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.drill.LeftOut;
 import org.hosewright.ledger.drill.NeededRow;
@@ -44,6 +45,9 @@ final class DrillFields {
         night.nextReading().ifPresent(next -> fields.put("nextReading", next(next)));
         night.belief().stop().ifPresent(says -> fields.put("stop", says));
         steadiness(fields);
+        fields.putAll(
+                "differing",
+                report.differing().stream().map(DrillFields::differing).toList());
         return fields.putAll(
                         "needed", report.needed().stream().map(this::needed).toList())
                 .putAll("rule", report.rule().stream().map(this::rule).toList())
@@ -79,6 +83,16 @@ final class DrillFields {
         return terms(fields, out.terms())
                 .putAll("needed", out.needed().stream().map(this::needed).toList())
                 .map();
+    }
+
+    private static Map<String, Object> differing(Differing one) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("what", one.what());
+        map.put("kind", one.kind());
+        map.put("also", one.also());
+        map.put("says", one.says());
+        map.put("check", one.check());
+        return map;
     }
 
     private Map<String, Object> swing(Swing swing) {

@@ -38,6 +38,8 @@ public final class DrillAnalysis {
         Deliveries deliveries = new Deliveries(kit, engines, calibration);
         List<NeededRow> needed = deliveries.needed(lines);
         List<RuleRow> rule = deliveries.rule(lines);
+        List<Differing> differing =
+                new Beforehand(name, date, kit, calibration.terms().hoses()).list();
         DrillReport report = new DrillReport(
                 name,
                 date,
@@ -49,14 +51,16 @@ public final class DrillAnalysis {
                 rule,
                 deliveries.book(lines),
                 Swings.of(kit, calibration, lines, deliveries),
+                differing,
                 List.of(),
-                cautions(calibration),
+                cautions(calibration, differing),
                 assumed(calibration, deliveries));
         return report.withWorkings(NightWorkings.of(report));
     }
 
-    private static List<String> cautions(Calibration calibration) {
+    private static List<String> cautions(Calibration calibration, List<Differing> differing) {
         List<String> cautions = new ArrayList<>();
+        differing.forEach(one -> cautions.add(one.says() + ". " + one.check()));
         List<String> aside = calibration.readings().stream()
                 .filter(judged -> !judged.used())
                 .map(Judged::reading)

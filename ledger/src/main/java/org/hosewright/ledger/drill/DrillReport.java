@@ -20,6 +20,7 @@ import org.hosewright.ledger.kit.Kit;
  * @param rule what the present rule delivers; empty where there is no rule or flows are withheld
  * @param book what the kit's numbers before the night would have delivered; empty where flows are withheld
  * @param steadiness how the numbers stand when single readings are left out
+ * @param differing what differs from what was held before the night
  * @param workings hand calculations of the headline numbers
  * @param cautions what people must keep in mind
  * @param assumed each default that a result rests on
@@ -35,6 +36,7 @@ public record DrillReport(
         List<RuleRow> rule,
         List<RuleRow> book,
         Steadiness steadiness,
+        List<Differing> differing,
         List<Working> workings,
         List<String> cautions,
         List<String> assumed) {
@@ -43,6 +45,7 @@ public record DrillReport(
         needed = List.copyOf(needed);
         rule = List.copyOf(rule);
         book = List.copyOf(book);
+        differing = List.copyOf(differing);
         workings = List.copyOf(workings);
         cautions = List.copyOf(cautions);
         assumed = List.copyOf(assumed);
@@ -61,6 +64,7 @@ public record DrillReport(
                 rule,
                 book,
                 steadiness,
+                differing,
                 workings,
                 cautions,
                 assumed);
@@ -68,6 +72,19 @@ public record DrillReport(
 
     DrillReport withWorkings(List<Working> shown) {
         return new DrillReport(
-                name, date, kit, night, calibration, lines, needed, rule, book, steadiness, shown, cautions, assumed);
+                name,
+                date,
+                kit,
+                night,
+                calibration,
+                lines,
+                needed,
+                rule,
+                book,
+                steadiness,
+                differing,
+                shown,
+                cautions,
+                assumed);
     }
 }
