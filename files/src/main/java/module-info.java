@@ -17,6 +17,7 @@ module org.hosewright.files {
     exports org.hosewright.files.order;
     exports org.hosewright.files.plain;
     exports org.hosewright.files.plan;
+    exports org.hosewright.files.practice;
     exports org.hosewright.files.readings;
     exports org.hosewright.files.relays;
     exports org.hosewright.files.result;

@@ -19,6 +19,7 @@ module org.hosewright.ledger {
     exports org.hosewright.ledger.person;
     exports org.hosewright.ledger.picture;
     exports org.hosewright.ledger.plan;
+    exports org.hosewright.ledger.practice;
     exports org.hosewright.ledger.reach;
     exports org.hosewright.ledger.ready;
     exports org.hosewright.ledger.storage;

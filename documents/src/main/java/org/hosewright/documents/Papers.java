@@ -1,5 +1,7 @@
 package org.hosewright.documents;
 
+import java.util.List;
+import java.util.Map;
 import org.hosewright.documents.card.PocketCard;
 import org.hosewright.documents.card.PumpCard;
 import org.hosewright.documents.card.Tags;
@@ -12,6 +14,7 @@ import org.hosewright.documents.night.NightPaper;
 import org.hosewright.documents.order.ChangePaper;
 import org.hosewright.documents.order.OrderPaper;
 import org.hosewright.documents.order.ReadersPaper;
+import org.hosewright.documents.practice.PracticePaper;
 import org.hosewright.documents.press.Press;
 import org.hosewright.documents.report.ReportPaper;
 import org.hosewright.documents.stamp.Stamp;
@@ -22,6 +25,7 @@ import org.hosewright.ledger.drill.DrillReport;
 import org.hosewright.ledger.exchange.SignedHandover;
 import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.plan.PlanReport;
+import org.hosewright.ledger.practice.KeptPractice;
 import org.hosewright.ledger.trial.KeptTrial;
 
 /** The papers of a company as PDF: tagged (PDF/UA-1), fit to keep (PDF/A-3a), typefaces inside, stamped on every page.
@@ -79,6 +83,15 @@ public final class Papers {
     /** The order itself: its numbers, what changes, the table of revisions, the list to sign on reading. */
     public static byte[] order(OrderInFull order, Stamp stamp) {
         return Press.print(OrderPaper.sheet(order, stamp));
+    }
+
+    /** Questions for drivers, and their answers by the order that they were asked of.
+     *
+     * @param stale why answers no longer hold, by place from 0
+     */
+    public static byte[] practice(
+            KeptPractice practice, OrderInFull order, Map<Integer, List<String>> stale, Stamp stamp) {
+        return Press.print(PracticePaper.sheet(practice, order, stale, stamp));
     }
 
     /** What an order changes, old and new side by side. */

@@ -23,7 +23,6 @@ import org.hosewright.evidence.plan.Pace;
 import org.hosewright.evidence.plan.Question;
 import org.hosewright.files.exchange.ExchangeFile;
 import org.hosewright.files.kit.KitDocument;
-import org.hosewright.files.order.OrderText;
 import org.hosewright.files.readings.ReadingParser;
 import org.hosewright.files.readings.ReadingsFile;
 import org.hosewright.hydraulics.order.Rounding;
@@ -137,7 +136,7 @@ final class Samples {
         OrderSet set = OrderSet.of(brindleFalls(), Rounding.Way.NEAREST);
         Kit kit = brindleFalls().kit();
         var mark = new Mark(3, Instant.parse("2026-05-14T12:00:00Z"), "Training officer", "after the May test");
-        var revision = new OrderRevision(1, "3f2a90c1", 2, OrderText.write(set), mark, List.of());
+        var revision = new OrderRevision(1, "3f2a90c1", 2, mark, List.of());
         var book = new OrderBook(List.of(revision));
         return new OrderInFull(
                 revision,

@@ -11,6 +11,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.order.OrderRevision;
+import org.hosewright.ledger.order.OrderStep;
+import org.hosewright.ledger.order.Orders;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,16 +35,16 @@ final class CountyTest {
 
     @Test
     void pagesOfADistrictAnswerInTimeHold() throws Exception {
-        measure(8, 320, 40);
+        measure(8, 320, 40, 3);
     }
 
     @Test
     @Tag("long")
     void pagesOfACountyAnswerInTimeHold() throws Exception {
-        measure(50, 2000, 500);
+        measure(50, 2000, 500, 40);
     }
 
-    private void measure(int engines, int packages, int nights) throws IOException {
+    private void measure(int engines, int packages, int nights, int orders) throws IOException {
         try (Running county = Running.empty(folder)) {
             new County(engines, packages).fill(county.ports(), nights);
             say("%d engines, %d packages, %d readings: %.1f MB", engines, packages, nights * County.ROWS, megabytes());
@@ -48,8 +52,10 @@ final class CountyTest {
             String sign = "{\"who\": \"Chief\", \"why\": \"\", \"kind\": \"signed\"}";
             answered(county.post("/api/v1/orders/1/steps", sign));
             say("with an order in force: %.1f MB", megabytes());
+            superseded(county, orders);
+            say("with %d orders through the years: %.1f MB", orders, megabytes());
             List<String> slow = new ArrayList<>();
-            for (String path : paths(county)) {
+            for (String path : paths(county, orders)) {
                 double late = percentile(county, path);
                 for (int again = 0; late > PAGE_MS && again < ROUNDS_MORE; again++) {
                     late = percentile(county, path);
@@ -62,8 +68,20 @@ final class CountyTest {
         }
     }
 
+    /** Orders that follow the first, each signed. */
+    private static void superseded(Running county, int orders) {
+        Orders record = county.ports().orders();
+        OrderRevision first = record.read().get(1);
+        String text = record.text(1);
+        Act act = new Act("Chief", "the years");
+        for (int number = 2; number <= orders; number++) {
+            record.propose(first.code(), first.kitVersion(), text, act);
+            record.step(new Orders.Step(number, OrderStep.Kind.SIGNED, "", ""), 1, act);
+        }
+    }
+
     /** What the pages ask, of the county's station in the middle. */
-    private static List<String> paths(Running county) {
+    private static List<String> paths(Running county, int orders) {
         List<String> nights = county.ports().drills().listDrills().stream()
                 .limit(3)
                 .map(drill -> "/drills/" + drill.id())
@@ -77,6 +95,9 @@ final class CountyTest {
                 "/papers?engine=engine-4",
                 "/orders",
                 "/orders/1",
+                "/orders/" + orders,
+                "/beds",
+                "/stretches",
                 "/history");
         Stream<String> drills =
                 nights.stream().flatMap(night -> Stream.of(night, night + "/report", night + "/profile"));

@@ -19,7 +19,7 @@ import org.jdbi.v3.core.Handle;
 
 /** Ordered pressures as one row a set and one row a step. */
 final class StoredOrders implements Orders {
-    private static final String REVISIONS = "select o.number, o.code, o.kit_version, o.order_text, " + Marks.COLUMNS
+    private static final String REVISIONS = "select o.number, o.code, o.kit_version, " + Marks.COLUMNS
             + " from order_revision o join history h on h.entry = o.entry order by o.number";
     private static final String STEPS = "select s.number, s.kind, s.engine, s.note, " + Marks.COLUMNS
             + " from order_step s join history h on h.entry = s.entry order by s.number, s.place";
@@ -33,6 +33,20 @@ final class StoredOrders implements Orders {
     @Override
     public OrderBook read() {
         return transactions.read(StoredOrders::book);
+    }
+
+    @Override
+    public String text(long number) {
+        return transactions
+                .read(handle -> handle.createQuery("select order_text from order_revision where number = :number")
+                        .bind("number", number)
+                        .mapTo(String.class)
+                        .findOne())
+                .orElseThrow(() -> new InvalidInput(
+                        "number of the order",
+                        Long.toString(number),
+                        "1 to " + read().revisions().size(),
+                        ""));
     }
 
     @Override
@@ -57,7 +71,7 @@ final class StoredOrders implements Orders {
                     .bind("entry", writing.mark().entry())
                     .execute();
             writing.note(Hat.ANALYST, "proposed order " + number, Subject.ORDER, Long.toString(number), 1);
-            return new OrderRevision(number, code, kitVersion, text, writing.mark(), List.of());
+            return new OrderRevision(number, code, kitVersion, writing.mark(), List.of());
         });
     }
 
@@ -100,7 +114,6 @@ final class StoredOrders implements Orders {
                         row.getLong("number"),
                         row.getString("code"),
                         row.getLong("kit_version"),
-                        row.getString("order_text"),
                         Marks.of(row),
                         steps.getOrDefault(row.getLong("number"), List.of())))
                 .list());

@@ -30,27 +30,27 @@ final class BusyOrders {
         try {
             String text = text();
             OrderRevision proposed = store.orders().propose(code(text), kitVersion, text, act);
-            acknowledge(proposed);
+            acknowledge(proposed, text);
             long number = proposed.number();
             if (random.nextInt(5) == 0) {
-                step(number, OrderStep.Kind.WITHDRAWN, "", "");
+                step(text, number, OrderStep.Kind.WITHDRAWN, "", "");
                 return;
             }
-            step(number, OrderStep.Kind.SIGNED, "", "");
+            step(text, number, OrderStep.Kind.SIGNED, "", "");
             for (String engine : ENGINES) {
-                step(number, OrderStep.Kind.FITTED, engine, "");
-                step(number, OrderStep.Kind.ACKNOWLEDGED, engine, "");
+                step(text, number, OrderStep.Kind.FITTED, engine, "");
+                step(text, number, OrderStep.Kind.ACKNOWLEDGED, engine, "");
             }
-            step(number, OrderStep.Kind.REPORTED, ENGINES.get(0), "the tag says another figure");
-            step(number, OrderStep.Kind.ANSWERED, ENGINES.get(0), "looked into");
+            step(text, number, OrderStep.Kind.REPORTED, ENGINES.get(0), "the tag says another figure");
+            step(text, number, OrderStep.Kind.ANSWERED, ENGINES.get(0), "looked into");
         } catch (InvalidInput refused) {
             // Another writer changed the kit or proposed a set meanwhile: this one ends here, as it would for a person.
             return;
         }
     }
 
-    private void step(long number, OrderStep.Kind kind, String engine, String note) {
-        acknowledge(store.orders().step(new Orders.Step(number, kind, engine, note), 1, act));
+    private void step(String text, long number, OrderStep.Kind kind, String engine, String note) {
+        acknowledge(store.orders().step(new Orders.Step(number, kind, engine, note), 1, act), text);
     }
 
     /** Some kilobytes, so that a set spans pages. */
@@ -59,17 +59,17 @@ final class BusyOrders {
     }
 
     /** The steps that this writer's own act brought: those of others may have followed and are theirs to say. */
-    private void acknowledge(OrderRevision revision) {
+    private void acknowledge(OrderRevision revision, String text) {
         long entry = revision.steps().stream()
                 .filter(step -> step.mark().who().equals(act.who()))
                 .mapToLong(step -> step.mark().entry())
                 .max()
                 .orElse(revision.mark().entry());
-        BusyWriter.say("order " + revision.number() + " " + entry + " " + sum(revision, entry));
+        BusyWriter.say("order " + revision.number() + " " + entry + " " + sum(revision, text, entry));
     }
 
     /** What a set was once an entry was made. */
-    static long sum(OrderRevision revision, long entry) {
+    static long sum(OrderRevision revision, String text, long entry) {
         var words = new StringBuilder(revision.code()).append(revision.kitVersion());
         revision.steps().stream()
                 .filter(step -> step.mark().entry() <= entry)
@@ -77,7 +77,7 @@ final class BusyOrders {
                         .append(step.engine())
                         .append(step.note())
                         .append(step.mark()));
-        return BusyWriter.sum(words + revision.text());
+        return BusyWriter.sum(words + text);
     }
 
     static String code(String text) {

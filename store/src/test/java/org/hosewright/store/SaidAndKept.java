@@ -72,7 +72,7 @@ final class SaidAndKept {
     private void order(String[] words) {
         long entry = Long.parseLong(words[2]);
         OrderRevision revision = orders.get(Long.parseLong(words[1]));
-        same(entry + " " + BusyOrders.sum(revision, entry), words, 2);
+        same(entry + " " + BusyOrders.sum(revision, store.orders().text(revision.number()), entry), words, 2);
     }
 
     private void leaf(String[] words) {
@@ -86,7 +86,9 @@ final class SaidAndKept {
     /** Said or not: every set is whole, and each of its steps and of the history's entries about it has the other. */
     void everyOrderIsWhole() {
         for (OrderRevision revision : orders.revisions()) {
-            assertThat(revision.code()).as(round).isEqualTo(BusyOrders.code(revision.text()));
+            assertThat(revision.code())
+                    .as(round)
+                    .isEqualTo(BusyOrders.code(store.orders().text(revision.number())));
             noted(revision.mark());
             revision.steps().forEach(step -> noted(step.mark()));
             List<Long> noted =

@@ -50,6 +50,7 @@ final class NightToRigTest extends AtStation {
         checkBed();
         order(1);
         fitAndAcknowledge();
+        makePractice();
         assertEveryNumberStands();
 
         replaceHoseOfTheCrosslays();
@@ -136,6 +137,13 @@ final class NightToRigTest extends AtStation {
         assertThat(page.getByText("Read by " + CHIEF)).isVisible();
     }
 
+    private void makePractice() throws IOException {
+        button("Make a practice sheet for engine-41").click();
+        assertThat(page.getByText("The practice sheet engine-41, by order 1 is kept."))
+                .isVisible();
+        assertThat(text(print("Print engine-41, by order 1"))).contains("what must the gauge show?", "ORDER 1, SIGNED");
+    }
+
     private void assertEveryNumberStands() throws IOException {
         for (String sheet : SHEETS) {
             assertThat(text(print("Print the " + sheet)))
@@ -145,6 +153,7 @@ final class NightToRigTest extends AtStation {
         page.navigate(station.at("/"));
         assertThat(rig()).containsText("0 stale");
         assertThat(rig()).containsText("Signed, on the rig, acknowledged, nothing stale.");
+        assertThat(page.locator("[data-practice]")).containsText("every answer holds");
         assertThat(page.locator("[data-stretches]")).containsText("nothing that their sheets rest on has changed");
     }
 
@@ -163,6 +172,9 @@ final class NightToRigTest extends AtStation {
         assertThat(stale.getByText("The hose attack-175 changed.")).hasCount(2);
         int figures = stale.locator("td.figure").count();
         assertThat(page.getByRole(AriaRole.ALERT)).containsText(figures + " numbers of it are stale");
+        Locator rests = page.locator("[data-rests]");
+        assertThat(rests).containsText("1 of two stretch sheets stale. 5 Garden Court: The hose attack-175 changed.");
+        assertThat(rests).containsText(Pattern.compile("12 of \\S+ practice problems stale\\."));
         assertThat(new AxeBuilder(page).analyze().getViolations()).isEmpty();
         for (String sheet : SHEETS) {
             assertThat(text(print("Print the " + sheet))).contains("ORDER 1, STALE", "The hose attack-175 changed.");
@@ -170,7 +182,7 @@ final class NightToRigTest extends AtStation {
         page.navigate(station.at("/"));
         assertThat(rig()).containsText(figures + " stale");
         assertThat(rig().locator(".wants"))
-                .hasText(Pattern.compile("on 2 lines:\\s*The hose attack-250 changed\\.\\s*"));
+                .hasText(Pattern.compile("on 2 lines:\\s*The hose attack-175 changed\\.\\s*"));
         assertThat(page.locator("[data-stretches]")).containsText("1 of two stretches stale");
         assertThat(page.locator("[data-stretches] li b")).hasText(new String[] {"5 Garden Court"});
         page.navigate(station.at("/bed"));
@@ -210,10 +222,10 @@ final class NightToRigTest extends AtStation {
     private void assertHistory() {
         assertThat(station.ports().history().listLatest(99))
                 .extracting(Entry::what)
-                .startsWith("withdrew order 2", "signed order 2", "proposed order 2")
+                .startsWith("withdrawn order 2", "signed order 2", "proposed order 2")
                 .containsSubsequence(
                         "acknowledged order 1 for engine-41",
-                        "confirmed order 1 on engine-41",
+                        "fitted order 1 for engine-41",
                         "signed order 1",
                         "proposed order 1");
         assertThat(station.ports().history().audit().holds()).isTrue();

@@ -14,6 +14,8 @@ public enum LeafKind {
     TRIAL("trial", Hat.RECORDER),
     /** Which label of a trial stands for which kind: for those who hold it, until it is opened. */
     TRIAL_KEY("trial-key", Hat.RECORDER),
+    /** Practice problems for drivers, asked of an order. */
+    PRACTICE("practice", Hat.ANALYST),
     /** What lies on one rig. */
     BED("bed", Hat.OPERATOR),
     /** A photograph, as base64. */

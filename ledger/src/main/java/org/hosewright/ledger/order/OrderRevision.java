@@ -4,16 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import org.hosewright.ledger.history.Mark;
 
-/** A set of ordered pressures with its number, and what people did with it.
+/** A set of ordered pressures by its number, and what people did with it; what it says is asked for by the number.
  *
  * @param number from 1, one more with each proposal
  * @param code the short code that every sheet of it bears
  * @param kitVersion version of the kit that it was worked out from
- * @param text the whole set in the open format, character for character as it was proposed
  * @param mark who proposed it, when and why
  * @param steps what people did with it since, in order
  */
-public record OrderRevision(long number, String code, long kitVersion, String text, Mark mark, List<OrderStep> steps) {
+public record OrderRevision(long number, String code, long kitVersion, Mark mark, List<OrderStep> steps) {
     public OrderRevision {
         steps = List.copyOf(steps);
     }
@@ -22,7 +21,7 @@ public record OrderRevision(long number, String code, long kitVersion, String te
     OrderRevision before(long entry) {
         List<OrderStep> earlier =
                 steps.stream().filter(step -> step.mark().entry() < entry).toList();
-        return new OrderRevision(number, code, kitVersion, text, mark, earlier);
+        return new OrderRevision(number, code, kitVersion, mark, earlier);
     }
 
     /** The signature, where it has one. */

@@ -5,8 +5,14 @@ import org.hosewright.ledger.history.Act;
 
 /** The company's ordered pressures through time. Each method is one transaction; what it returns is durable. */
 public interface Orders {
-    /** Every set with every step. */
+    /** Every set with every step, without what the sets say. */
     OrderBook read();
+
+    /** What a set says, in the open format, character for character as it was proposed; it never changes.
+     *
+     * @throws InvalidInput there is no such set
+     */
+    String text(long number);
 
     /** Adds a set as the next number.
      *

@@ -30,11 +30,12 @@ public final class Api {
         kit = new CurrentKit(ports.kits());
         var desk = new OrderDesk(ports.orders(), kit, new BedDesk(ports.leaves()), config.clock());
         var stretches = new StretchDesk(ports.leaves(), kit, desk);
+        var practice = new PracticeDesk(ports.leaves(), desk, kit);
         var signing = new SigningRoutes(ports.leaves(), ports.people());
         doorkeeper = new Doorkeeper(ports.people(), passwords, new Caller(config.listening()));
         routes = Stream.of(
                         List.of(Route.get("/company", this::company), Route.get("/openapi.json", Api::describe)),
-                        new StationRoutes(kit, ports.drills(), desk, stretches.watch()).list(),
+                        new StationRoutes(kit, ports.drills(), desk, stretches.watch(), practice).list(),
                         new KitRoutes(ports.kits(), kit).list(),
                         new ReachRoutes(kit, config.clock()).list(),
                         new LayRoutes(kit, config.clock()).list(),
@@ -42,6 +43,7 @@ public final class Api {
                         listDoors(ports.people()),
                         signing.list(),
                         new OrderRoutes(ports.orders(), signing, desk).list(),
+                        new PracticeRoutes(ports.leaves(), practice, config).list(),
                         new BedRoutes(desk, kit).list(),
                         listExchange(ports, desk),
                         listGround(ports, desk, stretches),

@@ -142,7 +142,7 @@ final class OrderDesk {
 
     /** What a set says; its text never changes, so it is read once. */
     private OrderSet set(OrderRevision revision) {
-        return sets.get(revision.number(), number -> OrderText.read(revision.text()));
+        return sets.get(revision.number(), number -> OrderText.read(orders.text(number)));
     }
 
     OrderRevision propose(Rounding.Way way, Act act) {
@@ -169,12 +169,11 @@ final class OrderDesk {
         return new Print(looked, engine.map(whole::ofEngine).orElse(whole), stamp(looked, why));
     }
 
-    private static CardSet cards(OrderInFull looked, OrderSet set) {
+    private CardSet cards(OrderInFull looked, OrderSet set) {
         long number = looked.revision().number();
         CardSet cards =
                 CardAnalysis.of(looked.kit(), looked.revision().code() + " of order " + number, set.made(), set.way());
-        if (!OrderText.write(OrderSet.of(cards, set.way()))
-                .equals(looked.revision().text())) {
+        if (!OrderText.write(OrderSet.of(cards, set.way())).equals(orders.text(number))) {
             throw new Refusal(
                     409,
                     "Other figures",

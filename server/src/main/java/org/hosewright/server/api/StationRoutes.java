@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.hosewright.ledger.drill.DrillSummary;
 import org.hosewright.ledger.drill.Drills;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.ready.RigReady;
@@ -21,7 +23,11 @@ final class StationRoutes {
     private final Drills drills;
     private final OrderDesk desk;
     private final StretchWatch stretches;
+    private final PracticeDesk practice;
     private final Cache<Morning, ArrayNode> lines =
+            Caffeine.newBuilder().maximumSize(MORNINGS_KEPT).build();
+
+    private final Cache<Seen, String> looks =
             Caffeine.newBuilder().maximumSize(MORNINGS_KEPT).build();
 
     private final Cache<Morning, Map<String, RigReady>> rigs =
@@ -30,18 +36,28 @@ final class StationRoutes {
     /** What the lines' readiness hangs on: the kit and the day. */
     private record Morning(long kitVersion, LocalDate day) {}
 
-    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, StretchWatch stretches) {
+    StationRoutes(CurrentKit kit, Drills drills, OrderDesk desk, StretchWatch stretches, PracticeDesk practice) {
         this.kit = kit;
         this.drills = drills;
         this.desk = desk;
         this.stretches = stretches;
+        this.practice = practice;
     }
 
     List<Route> list() {
         return List.of(Route.get("/station", this::station));
     }
 
+    /** What the whole morning's look hangs on. */
+    private record Seen(
+            OrderDesk.Standing standing, List<Long> stretches, List<Long> practice, List<DrillSummary> nights) {}
+
     private void station(Context answer) {
+        var seen = new Seen(desk.standing(), stretches.seen(), practice.seen(), drills.listDrills());
+        Answer.json(answer, Objects.requireNonNull(looks.get(seen, this::look)));
+    }
+
+    private String look(Seen seen) {
         CurrentKit.Read read = kit.get();
         Kit now = read.document().kit();
         LocalDate today = desk.today(now);
@@ -50,9 +66,10 @@ final class StationRoutes {
         json.set("lines", lines.get(morning, same -> lines(now, today)));
         json.set("orders", new OrderReadiness(desk, rigs.get(morning, same -> rigs(now, today))).json(now));
         json.set("stretches", stretches.json());
+        json.set("practice", practice.json());
         ArrayNode nights = json.putArray("nights");
-        drills.listDrills().forEach(drill -> nights.add(RecordJson.summary(drill)));
-        Answer.json(answer, json);
+        seen.nights().forEach(drill -> nights.add(RecordJson.summary(drill)));
+        return json.toString();
     }
 
     private static Map<String, RigReady> rigs(Kit kit, LocalDate today) {

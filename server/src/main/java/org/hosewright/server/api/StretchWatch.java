@@ -40,10 +40,14 @@ final class StretchWatch {
 
     /** By id of each kept stretch, why it is stale; empty where it stands. */
     Map<String, List<String>> reasons() {
-        List<Long> heads = leaves.list(LeafKind.STRETCH).stream()
+        return Objects.requireNonNull(found.get(new Seen(seen(), orders.standing()), seen -> all()));
+    }
+
+    /** The last version of each stretch, as a key of what hangs on them. */
+    List<Long> seen() {
+        return leaves.list(LeafKind.STRETCH).stream()
                 .map(head -> head.mark().entry())
                 .toList();
-        return Objects.requireNonNull(found.get(new Seen(heads, orders.standing()), seen -> all()));
     }
 
     /** Why one stretch is stale; empty where it stands. */

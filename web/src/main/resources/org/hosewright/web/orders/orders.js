@@ -7,6 +7,7 @@ import { capital, counted, moment } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
 import { engine } from './engine.js';
 import { sheetCheck } from './sheet-check.js';
+import './rests.js';
 
 const SHEETS = [
   { path: 'pump-card.pdf', name: 'pump card' },
@@ -57,7 +58,7 @@ class Orders extends Part {
     if (this.trouble) return html`<p class="wrong" role="alert">${this.trouble}</p>`;
     if (!this.book) return busy('Opening the orders');
     return html`${this.order ? this.shown(this.order) : html`<div class="empty"><p>Nothing is ordered yet. Propose a set of pump pressures from the kit; it becomes an order when somebody signs it.</p></div>`}
-      ${this.propose()}${sheetCheck()}${this.list()}`;
+      ${this.propose()}${this.rests()}${sheetCheck()}${this.list()}`;
   }
 
   /** @param {any} order */
@@ -93,6 +94,12 @@ class Orders extends Part {
       <p class="row"><label class="inline">Round <select @change=${(/** @type {Event} */ event) => { this.round = /** @type {HTMLSelectElement} */ (event.target).value; }}>
         <option value="nearest">to the nearest step</option><option value="up">up to the next step</option></select></label>
         <button ?disabled=${this.busy} @click=${() => this.proposeNow()}>Propose</button></p></section>`;
+  }
+
+  rests() {
+    if (!this.order) return nothing;
+    const engines = this.order.standing === 'in force' ? this.order.engines.map((/** @type {any} */ one) => one.id) : [];
+    return html`<hw-rests .shown=${`${this.order.number} ${this.order.standing}`} .engines=${engines} .inForce=${engines.length ? this.order.number : undefined}></hw-rests>`;
   }
 
   list() {

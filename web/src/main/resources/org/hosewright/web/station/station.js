@@ -45,7 +45,7 @@ class Station extends Part {
         : html`${ready === 0 ? 'Not one of' : `${capital(counted(ready, 'line').split(' ')[0])} of`} ${counted(lines.length, 'line')}.`}</p>
       <p class="soft">Ready means: measured on a test night, with the hose's service test in date, and as long as is safe.</p>
       <ol class="ready">${lines.map((/** @type {any} */ line) => this.line(line))}</ol>
-      ${this.orders()}${this.stretches()}${this.nights()}`;
+      ${this.orders()}${this.stretches()}${this.practice()}${this.nights()}`;
   }
 
   /** @param {any} line */
@@ -72,6 +72,16 @@ class Station extends Part {
     return html`<section data-stretches><h2>Stretch sheets</h2>
       <p class="soft">${stale.length === 0 ? `${capital(counted(kept, 'stretch', 'stretches'))} kept; nothing that ${kept === 1 ? 'its sheet rests' : 'their sheets rest'} on has changed.` : `${stale.length} of ${counted(kept, 'stretch', 'stretches')} stale.`}</p>
       ${stale.length === 0 ? nothing : html`<ul class="plain">${stale.map((/** @type {any} */ one) => html`<li><b>${one.title}</b>: ${set(one.why.join(' '))} <a href="/ground?stretch=${one.id}">Look at it again</a></li>`)}</ul>`}</section>`;
+  }
+
+  practice() {
+    const { kept, sheets } = this.found.practice;
+    if (kept === 0) return nothing;
+    const stale = sheets.filter((/** @type {any} */ sheet) => sheet.stale.length > 0);
+    const count = stale.reduce((/** @type {number} */ sum, /** @type {any} */ sheet) => sum + sheet.stale.length, 0);
+    return html`<section data-practice><h2>Practice problems</h2>
+      <p class="soft">${count === 0 ? `${capital(counted(kept, 'problem'))} kept; every answer holds.` : `${count} of ${counted(kept, 'problem')} stale.`}</p>
+      ${stale.length === 0 ? nothing : html`<ul class="plain">${stale.map((/** @type {any} */ sheet) => html`<li><b>${sheet.title}</b>: ${counted(sheet.stale.length, 'problem')} stale. <a href="/orders">Make a new one</a></li>`)}</ul>`}</section>`;
   }
 
   nights() {
