@@ -90,8 +90,8 @@ class ContradictionTest {
     /** Pressures in kPa under a head of psi keep every ratio; the gauge that showed them would have needed a longer scale. */
     @Test
     void moreThanTheGaugeShowsRefused() {
-        UnaryOperator<Row> inKpa = row -> row.pump(Math.round(row.pump() * KPA))
-                .tip(Math.round(row.tip() * KPA))
+        UnaryOperator<Row> inKpa = row -> row.pump((double) Math.round(row.pump() * KPA))
+                .tip((double) Math.round(row.tip() * KPA))
                 .flow(-1);
         refused(inKpa, "pump pressure", "at most 400 psi", "gauge-a");
         refused(row -> row.pump(390).tip(276), "tip pressure", "276 psi", "at most 200 psi", "gauge-b");
