@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import org.hosewright.ledger.history.Act;
+import org.hosewright.ledger.leaf.LeafDraft;
+import org.hosewright.ledger.leaf.LeafKind;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -105,6 +108,36 @@ final class PlanRoutesTest {
         assertThat(running.get("/api/v1/plans/" + id + "/sheet.pdf").body()).startsWith("%PDF");
         changeTheKit();
         assertThat(post("/plans/" + id + "/signed", "{\"who\": \"Chief\", \"basedOn\": 2}")
+                        .statusCode())
+                .isEqualTo(409);
+    }
+
+    /** A plan kept by a program that planned otherwise: what was signed is neither changed nor flown as if it were this. */
+    @Test
+    void aSignedPlanThatWouldBeMadeOtherwiseNowIsNotAlteredHolds() throws IOException {
+        String id = keep();
+        assertThat(post("/plans/" + id + "/signed", "{\"who\": \"Chief\", \"basedOn\": 1}")
+                        .statusCode())
+                .isEqualTo(200);
+        String before = running.get("/api/v1/plans/" + id + "/result.json").body();
+        var leaves = running.ports().leaves();
+        var leaf = leaves.find(LeafKind.PLAN, id).orElseThrow();
+        ObjectNode text = (ObjectNode) JSON.readTree(leaf.text());
+        assertThat(text.path("worked").asText()).isEqualTo(before);
+        String other = before.replaceFirst("\"length\"", "\"longth\"");
+        text.put("worked", other);
+        leaves.save(
+                new LeafDraft(LeafKind.PLAN, id, leaf.version(), leaf.title(), JSON.writeValueAsString(text)),
+                new Act("Elsewhere", "kept by another edition"));
+        assertThat(running.get("/api/v1/plans/" + id + "/result.json").body()).isEqualTo(other);
+        assertThat(read("/plans/" + id).path("changed").asText())
+                .contains("plans the night otherwise", "Plan it again");
+        assertThat(running.get("/api/v1/plans/" + id + "/sheet.pdf").statusCode())
+                .isEqualTo(409);
+        assertThat(post("/plans/" + id + "/night", "{\"who\": \"A\", \"date\": \"2026-06-12\"}")
+                        .statusCode())
+                .isEqualTo(409);
+        assertThat(post("/plans/" + id + "/signed", "{\"who\": \"Chief\", \"basedOn\": 3}")
                         .statusCode())
                 .isEqualTo(409);
     }

@@ -28,7 +28,7 @@ import org.hosewright.ledger.plan.PlanAsked;
 /** A kept plan as text: canonical JSON (RFC 8785), each quantity with its unit, the rise as up or down. */
 public final class PlanText {
     private static final int FORMAT = 1;
-    private static final Set<String> KEYS = Set.of("format", "name", "kit", "asked", "signed");
+    private static final Set<String> KEYS = Set.of("format", "name", "kit", "asked", "worked", "signed");
     private static final Set<String> SIGNED = Set.of("who", "on");
     private static final Set<String> ASKED = Set.of(
             "package",
@@ -55,6 +55,9 @@ public final class PlanText {
         tree.put("name", plan.name());
         tree.put("kit", plan.kitVersion());
         tree.put("asked", tree(plan.asked(), units));
+        if (!plan.worked().isEmpty()) {
+            tree.put("worked", plan.worked());
+        }
         plan.signed()
                 .ifPresent(signed -> tree.put(
                         "signed", Map.of("who", signed.who(), "on", signed.on().toString())));
@@ -67,7 +70,12 @@ public final class PlanText {
      */
     public static KeptPlan read(String text) {
         JsonObject json = JsonObject.of(text, "plan").only(KEYS).edition(FORMAT);
-        return new KeptPlan(json.text("name"), json.number("kit"), asked(json.object("asked")), signed(json));
+        return new KeptPlan(
+                json.text("name"),
+                json.number("kit"),
+                asked(json.object("asked")),
+                json.findText("worked").orElse(""),
+                signed(json));
     }
 
     private static Optional<KeptPlan.Signed> signed(JsonObject json) {

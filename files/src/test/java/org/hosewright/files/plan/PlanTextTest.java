@@ -32,7 +32,8 @@ class PlanTextTest {
     @Test
     void textReadsBackAsTheSamePlanHolds() {
         for (UnitSystem units : UnitSystem.values()) {
-            KeptPlan plan = new KeptPlan("June night", 7, PlanText.readAsked(ASKED), Optional.empty());
+            KeptPlan plan =
+                    new KeptPlan("June night", 7, PlanText.readAsked(ASKED), "{\n \"points\": []\n}", Optional.empty());
             assertThat(PlanText.read(PlanText.write(plan, units))).isEqualTo(plan);
             KeptPlan signed = plan.signedBy("T. Officer", LocalDate.of(2026, 6, 10));
             assertThat(PlanText.read(PlanText.write(signed, units))).isEqualTo(signed);

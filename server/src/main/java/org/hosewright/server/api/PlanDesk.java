@@ -3,7 +3,9 @@ package org.hosewright.server.api;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Objects;
+import java.util.Optional;
 import org.hosewright.files.plan.PlanText;
+import org.hosewright.files.result.ResultJson;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.leaf.Leaf;
 import org.hosewright.ledger.leaf.LeafKind;
@@ -18,6 +20,10 @@ import org.hosewright.server.guard.Refusal;
 final class PlanDesk {
     /** What is said of a plan whose kit is another by now. */
     static final String CHANGED = "The kit has changed since this was planned. Plan it again before you fly it.";
+
+    /** What is said of a plan that this program would make otherwise. */
+    static final String OTHERWISE = "This program plans the night otherwise than the one that the plan was kept with."
+            + " What was kept is in the plan's result file. Plan it again before you fly it.";
 
     private static final int KEPT = 32;
 
@@ -58,14 +64,27 @@ final class PlanDesk {
 
     /** A plan that may be flown.
      *
-     * @throws Refusal the kit has changed since
+     * @throws Refusal the kit has changed since, or the program plans otherwise by now
      */
     Kept unchanged(String id) {
         Kept kept = get(id);
-        if (kept.changed()) {
-            throw new Refusal(409, "Planned with another kit", CHANGED);
-        }
+        findChange(kept).ifPresent(says -> {
+            throw new Refusal(409, "Plan it again", says);
+        });
         return kept;
+    }
+
+    /** Why a plan no longer stands as it was kept, as a sentence; empty while it does. */
+    Optional<String> findChange(Kept kept) {
+        if (!kept.plan().isAnsweredAlike(ResultJson.plan(report(kept.plan())))) {
+            return Optional.of(OTHERWISE);
+        }
+        return kept.changed() ? Optional.of(CHANGED) : Optional.empty();
+    }
+
+    /** A plan to be kept, with the answer that it has now. */
+    KeptPlan worked(String name, PlanAsked asked) {
+        return new KeptPlan(name, kitVersion(), asked, ResultJson.plan(report(asked)), Optional.empty());
     }
 
     /** The plan as the company's kit stands. */

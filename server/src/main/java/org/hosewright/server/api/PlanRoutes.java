@@ -9,7 +9,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.hosewright.documents.Papers;
 import org.hosewright.documents.stamp.Stamp;
@@ -28,7 +27,7 @@ import org.hosewright.ledger.leaf.LeafSaving;
 import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.plan.KeptPlan;
 import org.hosewright.ledger.plan.PlanAsked;
-import org.hosewright.ledger.plan.PlanReport;
+import org.hosewright.server.guard.Refusal;
 import org.hosewright.server.setup.ServerConfig;
 
 /** Test nights before they are flown: proposed, kept, started. */
@@ -75,12 +74,7 @@ final class PlanRoutes {
 
     private void keep(Context answer) {
         Asked asked = Asked.of(answer, Set.of("who", "why", "name", "plan"));
-        var plan = new KeptPlan(
-                asked.text("name").strip(),
-                desk.kitVersion(),
-                PlanText.readAsked(asked.json("plan")),
-                Optional.empty());
-        desk.report(plan);
+        KeptPlan plan = desk.worked(asked.text("name").strip(), PlanText.readAsked(asked.json("plan")));
         var draft = LeafDraft.ofNew(
                 LeafKind.PLAN, plan.name(), PlanText.write(plan, desk.kit().units()));
         LeafSaving saving = leaves.save(draft, asked.act());
@@ -92,9 +86,7 @@ final class PlanRoutes {
         ObjectNode json = new PlanShown(desk.report(kept.plan())).json();
         json.set("kept", LeafJson.head(kept.leaf().head()));
         json.set("asked", Answer.parse(kept.leaf().text()).path("asked"));
-        if (kept.changed()) {
-            json.put("changed", PlanDesk.CHANGED);
-        }
+        desk.findChange(kept).ifPresent(says -> json.put("changed", says));
         kept.plan()
                 .signed()
                 .ifPresent(signed -> json.put("signed", "Signed by " + signed.who() + " on " + day(signed.on()) + "."));
@@ -136,12 +128,15 @@ final class PlanRoutes {
 
     private void print(Context answer) {
         PlanDesk.Kept kept = desk.get(answer.pathParam("plan"));
+        desk.findChange(kept).filter(PlanDesk.OTHERWISE::equals).ifPresent(says -> {
+            throw new Refusal(409, "Plan it again", says);
+        });
         byte[] pdf = Papers.night(desk.report(kept.plan()), stamp(kept));
         Answer.file(answer, Answer.fileName(kept.plan().name(), "night") + ".pdf", "application/pdf", pdf);
     }
 
     private Stamp stamp(PlanDesk.Kept kept) {
-        boolean stands = !config.demo() && !kept.changed();
+        boolean stands = !config.demo() && desk.findChange(kept).isEmpty();
         return kept.plan()
                 .signed()
                 .filter(signed -> stands)
@@ -159,7 +154,8 @@ final class PlanRoutes {
     }
 
     private void result(Context answer) {
-        PlanReport report = desk.report(desk.get(answer.pathParam("plan")).plan());
-        answer.contentType("application/json; charset=utf-8").result(ResultJson.plan(report));
+        KeptPlan plan = desk.get(answer.pathParam("plan")).plan();
+        String text = plan.worked().isEmpty() ? ResultJson.plan(desk.report(plan)) : plan.worked();
+        answer.contentType("application/json; charset=utf-8").result(text);
     }
 }
