@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.hosewright.evidence.calibration.NightWriter.Row;
+import org.hosewright.evidence.fault.Hearing;
 import org.hosewright.evidence.fit.DenseLibrary;
 import org.hosewright.evidence.fit.LevenbergMarquardt;
 import org.hosewright.evidence.fit.Minimum;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.evidence.joint.Fit;
 import org.hosewright.evidence.joint.Joint;
+import org.hosewright.evidence.joint.Posterior;
 import org.hosewright.evidence.joint.Survey;
 import org.hosewright.evidence.night.Night;
 import org.hosewright.hydraulics.equipment.Stretch;
@@ -28,6 +30,9 @@ class SpeedTest {
 
     /** What the fit must be faster by; measured far more. */
     private static final double LEAST_RATIO = 3;
+
+    /** What the advice may take [ms]. */
+    private static final double MOST_ADVICE_MS = 50;
 
     /** In prior standard deviations. */
     private static final double NEAR = 1e-5;
@@ -82,5 +87,25 @@ class SpeedTest {
             assertThat(minimum.point().unknown(i)).isCloseTo(point[i], within(NEAR));
         }
         assertThat((double) theirs / ours).isGreaterThan(LEAST_RATIO);
+    }
+
+    /** Which reading to take next, and whether to stop, once a night is weighed: of 9 readings and of 60. */
+    @Test
+    void theAdviceIsThereAtOnceHolds() {
+        for (Night night : List.of(ExampleNight.tapped(new Tap.Pitot()).night(), night())) {
+            Survey survey = Survey.of(night);
+            Hearing hearing = Hearing.of(survey);
+            Posterior posterior = Posterior.of(hearing.fit());
+            long least = Long.MAX_VALUE;
+            for (int round = 0; round < ROUNDS; round++) {
+                long begun = System.nanoTime();
+                boolean said = Advice.find(survey, posterior, hearing.active()).isPresent()
+                        | Advice.findStop(survey, posterior, hearing.active()).isPresent();
+                least = Math.min(least, System.nanoTime() - begun);
+                assertThat(said).isTrue();
+            }
+            System.out.println("advice after " + night.readings().size() + " readings: " + least / 1000 + " us");
+            assertThat(least / 1e6).isLessThan(MOST_ADVICE_MS);
+        }
     }
 }
