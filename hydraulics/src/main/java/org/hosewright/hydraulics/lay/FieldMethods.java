@@ -45,77 +45,57 @@ public record FieldMethods(
     }
 
     private static FieldMethods of(AtTip tip, TradeMethod method) {
-        try {
-            LineState state = tip.state();
-            double pump_Pa = state.tip().pascals()
-                    + hose_Pa(tip, method)
-                    + state.rise().pascals()
-                    + state.pipingLoss().pascals()
-                    + state.applianceLoss().pascals();
-            double off_Pa = pump_Pa - state.pump().pascals();
-            return new FieldMethods(
-                    tip.outlet().id(),
-                    method,
-                    Optional.of(new Pressure(pump_Pa)),
-                    Optional.of(new Pressure(off_Pa)),
-                    note(tip, method),
-                    "");
-        } catch (InvalidInput refused) {
-            return new FieldMethods(
-                    tip.outlet().id(),
-                    method,
-                    Optional.empty(),
-                    Optional.empty(),
-                    "",
-                    String.valueOf(refused.getMessage()));
-        }
-    }
-
-    /** The hand has fingers and gaps only: the nearest is taken, and said. */
-    private static String note(AtTip tip, TradeMethod method) {
-        Set<String> says = new LinkedHashSet<>();
-        List<Station> hoses = hoses(tip);
+        List<Station> hoses = tip.stations().stream()
+                .filter(station -> station.length().metres() > 0)
+                .toList();
+        Set<String> notes = new LinkedHashSet<>();
+        double hose_Pa = 0;
         for (int i = 0; i < hoses.size(); i++) {
-            if (method.rule(tip.path().runs().get(i).hose()) instanceof HandMethod hand) {
-                Flow real = hoses.get(i).flow();
-                Flow taken = hand.nearest(real);
-                if (Math.abs(taken.gpm() - real.gpm()) > SAME_GPM) {
-                    says.add(gpm(real) + " taken as " + gpm(taken));
+            Run run = tip.path().runs().get(i);
+            Optional<LossMethod> rule = method.findRule(run.hose());
+            if (rule.isEmpty()) {
+                return refused(tip, method, method.without(run.hose()));
+            }
+            Flow flow = hoses.get(i).flow();
+            try {
+                Flow taken = rule.get() instanceof HandMethod hand ? hand.nearest(flow) : flow;
+                if (Math.abs(taken.gpm() - flow.gpm()) > SAME_GPM) {
+                    notes.add(gpm(flow) + " taken as " + gpm(taken));
                 }
+                hose_Pa += rule.get().loss(taken, run.length()).pascals();
+            } catch (InvalidInput beyond) {
+                return refused(tip, method, sayBeyond(run, beyond));
             }
         }
-        return says.isEmpty() ? "" : String.join(", ", says) + ", the nearest finger or gap";
+        return good(tip, method, hose_Pa, notes);
+    }
+
+    private static FieldMethods good(AtTip tip, TradeMethod method, double hose_Pa, Set<String> notes) {
+        LineState state = tip.state();
+        double pump_Pa = state.tip().pascals()
+                + hose_Pa
+                + state.rise().pascals()
+                + state.pipingLoss().pascals()
+                + state.applianceLoss().pascals();
+        return new FieldMethods(
+                tip.outlet().id(),
+                method,
+                Optional.of(new Pressure(pump_Pa)),
+                Optional.of(new Pressure(pump_Pa - state.pump().pascals())),
+                notes.isEmpty() ? "" : String.join(", ", notes) + ", the nearest finger or gap",
+                "");
+    }
+
+    private static FieldMethods refused(AtTip tip, TradeMethod method, String why) {
+        return new FieldMethods(tip.outlet().id(), method, Optional.empty(), Optional.empty(), "", why);
+    }
+
+    private static String sayBeyond(Run run, InvalidInput beyond) {
+        return "A " + beyond.what() + " of " + beyond.value() + " in "
+                + run.hose().id() + " is beyond it: it is good for " + beyond.allowed() + ".";
     }
 
     private static String gpm(Flow flow) {
         return Numbers.plain(Numbers.toNearest(flow.gpm(), 1)) + " gpm";
-    }
-
-    private static List<Station> hoses(AtTip tip) {
-        return tip.stations().stream()
-                .filter(station -> station.length().metres() > 0)
-                .toList();
-    }
-
-    private static double hose_Pa(AtTip tip, TradeMethod method) {
-        List<Station> hoses = hoses(tip);
-        double sum = 0;
-        for (int i = 0; i < hoses.size(); i++) {
-            Run run = tip.path().runs().get(i);
-            LossMethod rule = method.rule(run.hose());
-            Flow flow = rule instanceof HandMethod hand
-                    ? hand.nearest(hoses.get(i).flow())
-                    : hoses.get(i).flow();
-            double loss_Pa = rule.loss(flow, run.length()).pascals();
-            if (loss_Pa < 0) {
-                throw new InvalidInput(
-                        "loss of " + run.hose().id() + " by the " + method.word() + " way",
-                        "less than nothing",
-                        "a flow within its range",
-                        "");
-            }
-            sum += loss_Pa;
-        }
-        return sum;
     }
 }

@@ -64,7 +64,12 @@ record PieceCautions(LayState lay, QuantityShown shown) {
         lay.parts().foam().forEach(foam -> addFoam(says, foam));
         lay.intake().flatMap(Intake::tank).ifPresent(time -> addTank(says, time));
         addSurge(says);
+        says.replaceAll(PieceCautions::capital);
         return says;
+    }
+
+    private static String capital(String sentence) {
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private void addReducer(List<String> says, Reduced reduced) {

@@ -2,7 +2,6 @@ package org.hosewright.hydraulics.lay;
 
 import java.util.Optional;
 import org.hosewright.hydraulics.equipment.Hose;
-import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.method.CoefficientMethod;
 import org.hosewright.hydraulics.method.HandMethod;
 import org.hosewright.hydraulics.method.LossMethod;
@@ -35,20 +34,8 @@ public enum TradeMethod {
         return word;
     }
 
-    /** Its rule for a hose.
-     *
-     * @throws InvalidInput it has none for that size
-     */
-    LossMethod rule(Hose hose) {
-        return findRule(hose)
-                .orElseThrow(() -> new InvalidInput(
-                        "size of " + hose.id() + " for the " + word + " way",
-                        QuantityShown.us().size(hose.diameter()),
-                        "a size that it is taught for",
-                        ""));
-    }
-
-    private Optional<LossMethod> findRule(Hose hose) {
+    /** Its rule for a hose; absent for a size that it is not taught for, or where the hose has no coefficient. */
+    Optional<LossMethod> findRule(Hose hose) {
         return switch (this) {
             case COEFFICIENT -> coefficient(hose);
             case CONDENSED -> condensed(hose);
@@ -62,15 +49,18 @@ public enum TradeMethod {
         };
     }
 
+    /** Why it has no rule for a hose. */
+    String without(Hose hose) {
+        return hose.law().isPresent() && this == COEFFICIENT
+                ? hose.id() + " has no coefficient: it goes by "
+                        + hose.law().get().says() + "."
+                : "It is not taught for " + QuantityShown.us().size(hose.diameter()) + " hose (" + hose.id() + ").";
+    }
+
     private static Optional<LossMethod> coefficient(Hose hose) {
-        if (hose.law().isPresent()) {
-            throw new InvalidInput(
-                    "coefficient of " + hose.id(),
-                    "none: it goes by " + hose.law().get().says(),
-                    "a hose whose loss is stated by one",
-                    "");
-        }
-        return Optional.of(new CoefficientMethod(hose.loss().value()));
+        return hose.law().isPresent()
+                ? Optional.empty()
+                : Optional.of(new CoefficientMethod(hose.loss().value()));
     }
 
     private static Optional<LossMethod> condensed(Hose hose) {

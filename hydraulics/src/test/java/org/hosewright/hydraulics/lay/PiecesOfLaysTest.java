@@ -136,7 +136,7 @@ class PiecesOfLaysTest {
         assertThat(LayLimits.of(state, Bounds.NONE))
                 .anyMatch(limit -> limit.kind() == LimitKind.BACK_PRESSURE && limit.used() > 1 - 1e-9);
         assertThat(LayCautions.list(state, pump(205), Bounds.NONE, UnitSystem.US))
-                .anyMatch(say -> say.startsWith("eductor draws no concentrate"));
+                .anyMatch(say -> say.startsWith("Eductor draws no concentrate"));
     }
 
     /** K 5.6 at 85 psi flows 51.63 gpm: USFA/NFA Coffee Break 2006-2; three heads flow three times that. */

@@ -19,6 +19,9 @@ import org.hosewright.ledger.picture.LayPicture;
 
 /** A lay solved, in the words of its page. */
 final class LayShown {
+    /** A method that is off by less is off by nothing that anybody reads [psi]. */
+    private static final double NOTHING_PSI = 0.05;
+
     private final LayReport report;
     private final Map<String, String> names;
     private final QuantityShown shown;
@@ -135,7 +138,8 @@ final class LayShown {
 
     private String off(Pressure off) {
         String text = shown.text(off);
-        return off.pascals() >= 0 ? "+" + text : text;
+        boolean none = Math.abs(off.psi()) < NOTHING_PSI;
+        return none ? "nothing" : off.pascals() > 0 ? "+" + text : text;
     }
 
     static String breaks(Limit limit, QuantityShown shown) {

@@ -100,6 +100,11 @@ function figures(knot) {
     <text class="word" x=${knot.x + 14} y=${knot.y + 15} font-size="13">${tip.pressure} · ${tip.reaction}</text>`;
 }
 
+/** A piece as it is called; a tip with its name in the lay first. @param {Knot} knot */
+function called(knot) {
+  return [...(knot.tip ? [knot.tip.id] : []), ...knot.says].filter((says, i, all) => all.indexOf(says) === i).join(', ');
+}
+
 /** @param {Knot} knot */
 function sign(knot) {
   const { x, y } = knot;
@@ -139,7 +144,7 @@ export function diagram(lay, shown) {
     ${lay.lines.map((/** @type {Leg} */ line, /** @type {number} */ i) => svg`<text class="word lay-words" x=${engine.x + 96} y=${linesY(hoses, engine)[i] + 17} font-size="12">${line.discharge}${gates.has(line.discharge) ? `, gate down ${gates.get(line.discharge)}` : ''}</text>`)}
     ${box(engine.x, engine.y, lay.engine, shown ? shown.pump.pressure.split(' ±')[0] : '')}
     ${knots.map((knot) => svg`${sign(knot)}${figures(knot)}
-      <text class="word lay-words" x=${knot.x} y=${knot.y + (knot.tip ? 30 : 24)} font-size="12" text-anchor=${knot.tip ? 'start' : 'middle'}>${set(knot.says.join(', '))}</text>`)}
+      <text class="word lay-words" x=${knot.x + (knot.tip ? 14 : 0)} y=${knot.y + (knot.tip ? 30 : 24)} font-size="12" text-anchor=${knot.tip ? 'start' : 'middle'}>${set(called(knot))}</text>`)}
   </svg>`;
 }
 

@@ -28,6 +28,20 @@ function unsaid(part) {
   return Object.values(part).map(unsaid).find((says) => says) ?? '';
 }
 
+/** What is asked where a siamese has one line only. @param {any} lay @returns {string} */
+function alone(lay) {
+  /** @type {string[]} */ const into = [];
+  const look = (/** @type {any} */ part) => {
+    if (typeof part !== 'object' || part === null) return;
+    if (typeof part.join === 'string') into.push(part.join);
+    Object.values(part).forEach(look);
+  };
+  look(lay.lines);
+  look(lay.joins);
+  const name = Object.keys(lay.joins ?? {}).find((join) => into.filter((one) => one === join).length === 1);
+  return name ? `Only one line ends in ${name} so far: let another line end in it too.` : '';
+}
+
 class LayPage extends Part {
   /** @override */
   static properties = { kit: { state: true }, lay: { state: true }, shown: { state: true }, trouble: { state: true }, none: { state: true }, tip: { state: true }, found: { state: true }, wish: { state: true }, share: { state: true }, draft: { state: true } };
@@ -123,7 +137,7 @@ class LayPage extends Part {
     const asked = ++this.asked;
     const sheet = this.clientWidth < NARROW ? 'phone' : 'laptop';
     let shown = null;
-    let trouble = unsaid(this.lay);
+    let trouble = unsaid(this.lay) || alone(this.lay);
     try {
       if (!trouble) shown = await check('/lays/solve', { text: yaml, sheet, ...(this.tip && { tip: this.tip }) });
     } catch (error) {

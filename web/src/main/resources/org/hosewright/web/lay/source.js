@@ -45,7 +45,7 @@ function speed({ lay, us, shown, change }) {
       lay.ask = { pump: lay.pump.at };
     } else delete lay.pump;
   };
-  return html`${choice('Its pump holds', fixed ? 'speed' : 'pressure', [['pressure', 'its pressure (governor)'], ['speed', 'its speed (throttle left)']], (word) => change(() => to(word)))}
+  return html`${choice('Its pump holds', fixed ? 'speed' : 'pressure', [['pressure', 'its pressure'], ['speed', 'its speed']], (word) => change(() => to(word)))}
     ${fixed ? html`${text('Read at', lay.pump.at, (value) => change(() => { lay.pump.at = sized(value, psi); lay.ask = { pump: lay.pump.at }; }))}
       ${text('with a flow of', lay.pump.flow, (value) => change(() => { lay.pump.flow = sized(value, gpm); }))}` : nothing}`;
 }

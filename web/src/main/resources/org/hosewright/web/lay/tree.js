@@ -8,7 +8,7 @@ export const ENDS = /** @type {const} */ ([
   ['nozzle', 'a nozzle'],
   ['wye', 'a wye'],
   ['manifold', 'a manifold'],
-  ['join', 'a siamese, joined by another line'],
+  ['join', 'a siamese'],
   ['monitor', 'a monitor'],
   ['standpipe', 'a standpipe'],
   ['pressure-reducer', 'a reducing valve'],

@@ -40,7 +40,7 @@ function places(lay, shown) {
   const tips = shown.tips.map((/** @type {any} */ tip) => tip.id);
   /** @type {[string, string][]} */ const all = tips.map((/** @type {string} */ tip) => [tip, `to ${tip}`]);
   const rest = (/** @type {string} */ name, /** @type {Leg} */ leg, /** @type {string} */ from) => {
-    if (!tips.includes(name) && leg.hose && behind(leg).length) all.push([name, `${from} ${name}`]);
+    if (!tips.includes(name) && leg.hose && (leg.join || behind(leg).length)) all.push([name, `${from} ${name}`]);
   };
   lay.lines.forEach((/** @type {Leg} */ line) => rest(line.discharge, line, 'from'));
   Object.entries(lay.joins ?? {}).forEach(([name, joint]) => { if (joint.hose && !tips.includes(name)) all.push([name, `behind ${name}`]); });
