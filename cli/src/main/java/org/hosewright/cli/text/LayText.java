@@ -23,6 +23,7 @@ public final class LayText {
         var shown = QuantityShown.of(lay.kit().units());
         var report = new Report();
         report.title(lay.kit().company() + ", " + lay.laid().engine());
+        report.list("Before anything else", lay.radio());
         report.list("Beyond its limit", listBroken(lay.limits(), shown));
         report.list("Before you use these numbers", lay.outside());
         report.list("When a line opens or shuts, pump untouched", lay.secondSays());

@@ -49,7 +49,8 @@ final class LayFields {
     private Fields putWarnings(Fields fields) {
         List<Map<String, Object>> broken =
                 report.limits().stream().filter(Limit::broken).map(this::limit).toList();
-        return fields.putAll("broken", broken)
+        return fields.put("radio", report.radio())
+                .putAll("broken", broken)
                 .put("outside", report.outside())
                 .putAll(
                         "secondLine",
@@ -88,7 +89,8 @@ final class LayFields {
     }
 
     private List<String> cautions() {
-        List<String> all = new ArrayList<>(report.secondSays());
+        List<String> all = new ArrayList<>(report.radio());
+        all.addAll(report.secondSays());
         all.addAll(report.outside());
         all.addAll(report.cautions());
         return all;

@@ -27,6 +27,7 @@ record WhatIfFields(LayWhatIf found, UnitSystem units) {
                                         .put("limit", limit.limit())
                                         .map())
                                 .toList())
+                .put("radio", found.radio())
                 .put("cautions", found.cautions())
                 .map();
     }

@@ -78,6 +78,20 @@ class EveryLayTest {
         assertThatThrownBy(() -> json(unknown)).isInstanceOf(InvalidInput.class).hasMessageContaining("fourth");
     }
 
+    /** 0.4085 Q / d^2 ft/s of water (fire hydraulics notes), 13.48 psi more for each at a wave of 1,000 ft/s (computed). */
+    @Test
+    void velocityAndSuddenStopMatchesPractice() {
+        JsonNode json = example("relay");
+        JsonNode leader = json.at("/pieces/1");
+        assertThat(leader.at("/what").asText()).isEqualTo("leader-3");
+        double velocity = 0.4085 * number(leader, "/flow/value") / 9;
+        assertThat(number(leader, "/velocity/value")).isCloseTo(velocity, within(0.01));
+        assertThat(leader.at("/velocity/unit").asText()).isEqualTo("ft/s");
+        assertThat(number(leader, "/suddenStop/value")).isCloseTo(13.48 * velocity, within(0.3));
+        assertThat(json.at("/suddenStop/estimate").asBoolean()).isTrue();
+        assertThat(number(json, "/suddenStop/waveSpeed/value")).isCloseTo(1000, within(1e-6));
+    }
+
     @Test
     void foamDrawsItsShareHolds() {
         JsonNode json = example("foam");

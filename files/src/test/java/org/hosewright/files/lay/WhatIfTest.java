@@ -86,7 +86,28 @@ class WhatIfTest {
     void safety13BurstIsToldToTheCrewFirst() {
         LayWhatIf found = found("rear-3 burst 2");
         assertThat(found.broken()).isNotEmpty();
-        assertThat(found.cautions().get(0)).startsWith("By radio first");
+        assertThat(found.radio().get(0)).startsWith("By radio first");
+        String json = ResultJson.lay(lay, List.of(found));
+        assertThat(json.indexOf("By radio first")).isLessThan(json.lastIndexOf("\"cautions\""));
+    }
+
+    /** The gauges of the engine that relays stand with those at the fire: a weaker hydrant shows at its intake alone. */
+    @Test
+    void gaugesOfARelayAreShownHold() {
+        Kit relay = Examples.kit("hill-road.kit.yaml").kit();
+        LayReport normal = LayReport.of(
+                relay,
+                LayFile.readLaid(Examples.text("hill-road.relay.lay.yaml"), relay, "lay.yaml"),
+                Optional.empty());
+        LayWhatIf found = LayWhatIf.of(normal, WhatIfText.parse("hydrant 60 %"), Optional.empty());
+        assertThat(found.now())
+                .extracting(one -> one.gauge())
+                .containsExactly("pump", "intake", "rear-3", "engine-41 pump", "engine-41 intake");
+        assertThat(found.then().get(4).pressure().psi())
+                .isLessThan(found.now().get(4).pressure().psi() - 1);
+        assertThat(found.then().get(1).pressure().psi())
+                .isCloseTo(found.now().get(1).pressure().psi(), within(1e-6));
+        assertThat(normal.panel()).hasSize(5);
     }
 
     /** The same drop at three quarters of the flow: 18 psi of the static at 667 gpm, (322 / 667)^1.85 of it at 322. */

@@ -21,12 +21,16 @@ public final class LayCautions {
 
     private LayCautions() {}
 
-    /** Water that does not come: tips that it does not reach, bursts, intakes that would fall too low. */
+    /** Hose that has let go: the word to the crew stands before all else. */
+    public static List<String> listBursts(LayState lay, UnitSystem units) {
+        return new PieceCautions(lay, QuantityShown.of(units)).ofBursts();
+    }
+
+    /** Water that does not come: tips that it does not reach, intakes that would fall too low. */
     public static List<String> listMissing(LayState lay, UnitSystem units) {
         Set<String> says = new LinkedHashSet<>();
         QuantityShown shown = QuantityShown.of(units);
         PieceCautions pieces = new PieceCautions(lay, shown);
-        says.addAll(pieces.ofBursts());
         for (AtTip tip : lay.open()) {
             findDry(tip, shown).ifPresent(says::add);
         }
@@ -34,9 +38,10 @@ public final class LayCautions {
         return new ArrayList<>(says);
     }
 
-    /** The cautions at a state, in a company's units, what is missing first. */
+    /** The cautions at a state, in a company's units, bursts first, then what is missing. */
     public static List<String> list(LayState lay, Ask ask, Bounds bounds, UnitSystem units) {
-        Set<String> says = new LinkedHashSet<>(listMissing(lay, units));
+        Set<String> says = new LinkedHashSet<>(listBursts(lay, units));
+        says.addAll(listMissing(lay, units));
         QuantityShown shown = QuantityShown.of(units);
         PieceCautions pieces = new PieceCautions(lay, shown);
         for (AtTip tip : lay.open()) {

@@ -41,7 +41,7 @@ import org.hosewright.ledger.line.KitLines;
  * @param limits every limit, the most used first
  * @param workings hand calculation of the answer
  * @param methods the same by the trade's field methods, each good for it or refused with the reason
- * @param cautions what people must keep in mind, {@code outside} and {@code secondSays} not among them
+ * @param cautions what people must keep in mind, {@code radio}, {@code outside} and {@code secondSays} not among them
  * @param assumed each default that the result rests on
  */
 public record LayReport(
@@ -103,6 +103,11 @@ public record LayReport(
         return flows.getOrDefault(tip.outlet().id(), Known.of(tip.state().flow()));
     }
 
+    /** What is said by radio before anything else is done, as sentences: where hose has let go. */
+    public List<String> radio() {
+        return LayCautions.listBursts(state, kit.units());
+    }
+
     /** What the gauges at the panel show, and those of the engines that relay to it. */
     public List<PanelReading> panel() {
         return PanelReading.listOf(kit, KitLines.get(kit.engines(), laid.engine(), "engine of the lay"), state);
@@ -112,6 +117,7 @@ public record LayReport(
         List<String> cautions = new ArrayList<>(laid.cautions());
         cautions.addAll(LayCautions.list(state, laid.ask(), bounds, kit.units()));
         cautions.removeAll(LayCautions.listMissing(state, kit.units()));
+        cautions.removeAll(LayCautions.listBursts(state, kit.units()));
         return cautions;
     }
 

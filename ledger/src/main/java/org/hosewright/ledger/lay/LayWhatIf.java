@@ -2,6 +2,7 @@ package org.hosewright.ledger.lay;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.hydraulics.lay.Intake;
@@ -23,14 +24,21 @@ import org.hosewright.ledger.line.KitLines;
  * @param now what the panel shows before
  * @param then what it shows then, gauge by gauge in the same order
  * @param broken limits that are passed then, the worst first
+ * @param radio what is said by radio before anything else is done, as sentences
  * @param cautions what people must keep in mind then and need not before, as sentences
  */
 public record LayWhatIf(
-        WhatIf whatIf, List<PanelReading> now, List<PanelReading> then, List<Limit> broken, List<String> cautions) {
+        WhatIf whatIf,
+        List<PanelReading> now,
+        List<PanelReading> then,
+        List<Limit> broken,
+        List<String> radio,
+        List<String> cautions) {
     public LayWhatIf {
         now = List.copyOf(now);
         then = List.copyOf(then);
         broken = List.copyOf(broken);
+        radio = List.copyOf(radio);
         cautions = List.copyOf(cautions);
     }
 
@@ -50,6 +58,7 @@ public record LayWhatIf(
                 LayLimits.of(found.then(), bounds(normal, found.then(), today)).stream()
                         .filter(Limit::broken)
                         .toList(),
+                LayCautions.listBursts(found.then(), kit.units()),
                 cautions(normal, found.then(), today));
     }
 
@@ -59,7 +68,9 @@ public record LayWhatIf(
     }
 
     private static List<String> cautions(LayReport normal, LayState state, Optional<LocalDate> today) {
-        List<String> says = new ArrayList<>(new OutsideRange(normal.kit()).list(state));
+        List<String> says =
+                new ArrayList<>(LayCautions.listMissing(state, normal.kit().units()));
+        says.addAll(new OutsideRange(normal.kit()).list(state));
         List<String> more = new ArrayList<>(LayCautions.list(
                 state,
                 new Ask.AtPump(state.pump()),
@@ -68,6 +79,7 @@ public record LayWhatIf(
         more.removeAll(normal.cautions());
         says.addAll(more);
         says.removeAll(normal.outside());
-        return says;
+        says.removeAll(LayCautions.listBursts(state, normal.kit().units()));
+        return List.copyOf(new LinkedHashSet<>(says));
     }
 }

@@ -59,6 +59,7 @@ final class LayShown {
 
     /** What stands before the numbers. */
     private void putWarnings(ObjectNode json) {
+        report.radio().forEach(json.putArray("radio")::add);
         ArrayNode broken = json.putArray("broken");
         report.limits().stream()
                 .filter(Limit::broken)

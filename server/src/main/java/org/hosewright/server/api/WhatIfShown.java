@@ -21,6 +21,7 @@ final class WhatIfShown {
 
     ObjectNode json() {
         ObjectNode json = Answer.object().put("says", found.whatIf().says());
+        found.radio().forEach(json.putArray("radio")::add);
         ArrayNode broken = json.putArray("broken");
         found.broken().stream().map(limit -> LayShown.breaks(limit, shown)).forEach(broken::add);
         ArrayNode gauges = json.putArray("gauges");

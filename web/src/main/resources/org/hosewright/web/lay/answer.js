@@ -4,7 +4,8 @@ import { set } from '../shared/text.js';
 
 /** @param {any} shown */
 export function warnings(shown) {
-  return html`${shown.broken.map((/** @type {string} */ line) => html`<p class="wrong">Beyond its limit: ${set(line)}</p>`)}
+  return html`${shown.radio.map((/** @type {string} */ line) => html`<p class="wrong radio">${set(line)}</p>`)}
+    ${shown.broken.map((/** @type {string} */ line) => html`<p class="wrong">Beyond its limit: ${set(line)}</p>`)}
     ${shown.outside.map((/** @type {string} */ line) => html`<p class="caution outside">${set(line)}</p>`)}
     ${shown.second.map((/** @type {string} */ line) => html`<p class="caution second">${set(line)}</p>`)}`;
 }

@@ -84,9 +84,10 @@ export async function find(lay, change) {
 /** @param {Found} found */
 export function beside(found) {
   if (found.trouble) return html`<p class="wrong">If ${said(found.asked)}: ${set(found.trouble)}</p>`;
-  const { says, broken, gauges, tips, cautions } = found.shown;
+  const { says, radio, broken, gauges, tips, cautions } = found.shown;
   const row = (/** @type {string} */ name, /** @type {any} */ one) => html`<tr><th scope="row" class="words">${name}</th><td>${one.now}</td><td>${one.then}</td></tr>`;
   return html`<h3>If ${says}, pump and gates untouched</h3>
+    ${radio.map((/** @type {string} */ line) => html`<p class="wrong radio">${set(line)}</p>`)}
     ${broken.map((/** @type {string} */ line) => html`<p class="wrong">Beyond its limit: ${set(line)}</p>`)}
     ${cautions.map((/** @type {string} */ line) => html`<p class="caution">${set(line)}</p>`)}
     <div class="wide" tabindex="0" role="region" aria-label="What if ${says}"><table><thead><tr><th scope="col" class="words">gauge</th><th scope="col">now</th><th scope="col">then</th></tr></thead>
