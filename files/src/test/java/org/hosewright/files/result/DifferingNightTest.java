@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 
 /** A night held against what the kit had before it. */
 final class DifferingNightTest {
-    private static final String NIGHT = "drill-night.readings.csv";
     private static final LocalDate DAY = LocalDate.of(2026, 5, 12);
 
     private static DrillReport report(String name, LocalDate day, KitDocument kit, String csv) throws Exception {
