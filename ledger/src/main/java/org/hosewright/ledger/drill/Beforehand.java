@@ -46,7 +46,7 @@ final class Beforehand {
             HoseRecord held = kit.hoses().get(id);
             if (held != null && held.basis().kind() != Basis.Kind.TEST) {
                 findFar(id, held, loss).ifPresent(differing::add);
-            } else if (held != null && !isThisNight(held.basis().night())) {
+            } else if (held != null && !isOwn(held, name, date)) {
                 seen.add(seen(id, held, loss));
             }
         });
@@ -54,10 +54,12 @@ final class Beforehand {
         return differing;
     }
 
-    /** The kit may have taken this very night over, under its name or with its date behind it. */
-    private boolean isThisNight(String night) {
-        return night.equals(name)
-                || date.map(day -> night.equals(name + "-" + day)).orElse(false);
+    /** True where the kit took a hose's number over from this very night, under its name or with its date behind it. */
+    static boolean isOwn(HoseRecord held, String name, Optional<LocalDate> date) {
+        String night = held.basis().night();
+        return held.basis().kind() == Basis.Kind.TEST
+                && (night.equals(name)
+                        || date.map(day -> night.equals(name + "-" + day)).orElse(false));
     }
 
     private Seen seen(String id, HoseRecord held, Known<HoseLoss> loss) {

@@ -32,7 +32,11 @@ public final class DrillAnalysis {
     public static DrillReport of(
             String name, Optional<LocalDate> date, Kit kit, List<Reading> readings, Map<String, Ruling> rulings) {
         NightEngines engines = NightEngines.of(readings);
-        Night night = new Night(readings, NightGear.of(kit, date, engines), rulings, kit.units());
+        Night night = new Night(
+                readings,
+                NightGear.of(kit, date, engines, hose -> Beforehand.isOwn(hose, name, date)),
+                rulings,
+                kit.units());
         Calibration calibration = Calibration.of(night);
         List<TestedLine> lines = TestedLines.of(night, calibration);
         Deliveries deliveries = new Deliveries(kit, engines, calibration);

@@ -6,12 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hosewright.evidence.instrument.Instrument;
 import org.hosewright.evidence.night.Gear;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.Nozzle;
 import org.hosewright.ledger.kit.Basis;
+import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
 
 /** The kit as a night's analysis sees it. */
@@ -28,11 +30,20 @@ public final class NightGear {
      * @param engines whose discharges it flew
      */
     public static Gear of(Kit kit, Optional<LocalDate> date, NightEngines engines) {
+        return of(kit, date, engines, hose -> false);
+    }
+
+    /** The same for a night that the kit may have taken over already.
+     *
+     * @param own true for a hose whose number in the kit is this night's own: it says nothing beforehand, so it counts as no more
+     *     than a book's
+     */
+    public static Gear of(Kit kit, Optional<LocalDate> date, NightEngines engines, Predicate<HoseRecord> own) {
         Map<String, Hose> hoses = new LinkedHashMap<>();
         Set<String> book = new LinkedHashSet<>();
         kit.hoses().forEach((id, record) -> {
             hoses.put(id, record.hose());
-            if (record.basis().kind() != Basis.Kind.TEST) {
+            if (record.basis().kind() != Basis.Kind.TEST || own.test(record)) {
                 book.add(id);
             }
         });
