@@ -94,17 +94,21 @@ final class ThinNightTest {
 
     @Test
     void neitherTipNorFlowRefused() throws Exception {
-        HttpResponse<String> answer = importing("reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi]\n"
-                + "1,crosslay-1,attack-175,350,seven-eighths,138,\n");
+        HttpResponse<String> answer = importing("""
+                reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi]
+                1,crosslay-1,attack-175,350,seven-eighths,138,
+                """);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(422);
         assertThat(answer.body()).contains("at least one of the two");
     }
 
     @Test
     void instrumentsThatNobodyNamedAreSaidHold() throws Exception {
-        JsonNode shown = shown("reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi],flow [gpm]\n"
-                + "1,crosslay-1,attack-175,150,seven-eighths,72,40,152\n"
-                + "2,crosslay-1,attack-175,550,seven-eighths,150,40,151\n");
+        JsonNode shown = shown("""
+                reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi],flow [gpm]
+                1,crosslay-1,attack-175,150,seven-eighths,72,40,152
+                2,crosslay-1,attack-175,550,seven-eighths,150,40,151
+                """);
         assertThat(shown.path("assumed").toString())
                 .contains("pump gauge: not named", "tip gauge: not named", "flow meter: not named");
     }

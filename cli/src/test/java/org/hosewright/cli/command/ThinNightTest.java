@@ -59,17 +59,21 @@ final class ThinNightTest {
 
     @Test
     void neitherTipNorFlowRefused() throws Exception {
-        Ran ran = drill("reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi]\n"
-                + "1,crosslay-1,attack-175,350,seven-eighths,138,\n");
+        Ran ran = drill("""
+                reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi]
+                1,crosslay-1,attack-175,350,seven-eighths,138,
+                """);
         assertThat(ran.status()).isNotZero();
         assertThat(ran.err()).contains("tip", "at least one of the two");
     }
 
     @Test
     void instrumentsThatNobodyNamedAreSaidHold() throws Exception {
-        Ran ran = drill("reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi],flow [gpm]\n"
-                + "1,crosslay-1,attack-175,150,seven-eighths,72,40,152\n"
-                + "2,crosslay-1,attack-175,550,seven-eighths,150,40,151\n");
+        Ran ran = drill("""
+                reading,discharge,hose,length [ft],nozzle,pump [psi],tip [psi],flow [gpm]
+                1,crosslay-1,attack-175,150,seven-eighths,72,40,152
+                2,crosslay-1,attack-175,550,seven-eighths,150,40,151
+                """);
         assertThat(ran.status()).as(ran.err()).isZero();
         assertThat(ran.out())
                 .contains("pump gauge: not named, taken as good within 4 psi")
