@@ -66,6 +66,19 @@ final class Running implements AutoCloseable {
         return ports(store, folder);
     }
 
+    /** What is answered at a whole address. */
+    static HttpResponse<String> get(URI address) {
+        try {
+            return HttpClient.newHttpClient()
+                    .send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
     HttpResponse<String> get(String path) {
         return send(HttpRequest.newBuilder(address().resolve(path)).GET());
     }

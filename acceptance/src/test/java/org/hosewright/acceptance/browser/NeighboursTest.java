@@ -4,10 +4,18 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.hosewright.ledger.leaf.LeafKind;
 import org.junit.jupiter.api.Test;
 
@@ -15,6 +23,9 @@ import org.junit.jupiter.api.Test;
 final class NeighboursTest extends AtStation {
     private static final Path FILE =
             Path.of(System.getProperty("hosewright.root"), "examples", "aldwick-vale.exchange");
+    /** As a phone held close takes it [dots an inch]. */
+    private static final int SHARP_DPI = 200;
+
     private static final String KEPT = "What Aldwick Vale Brigade handed over is kept, as theirs.";
 
     /** A refusal is an answer, which a browser still writes on its console. */
@@ -45,6 +56,21 @@ final class NeighboursTest extends AtStation {
         assertThat(page.locator(".neighbour")).containsText("delivery-75");
         assertThat(station.ports().leaves().list(LeafKind.NEIGHBOUR)).hasSize(1);
         assertThat(station.ports().kits().latestVersion()).isEqualTo(1);
+    }
+
+    @Test
+    void photographOfTheirSheetIsLookedUpHolds() throws IOException {
+        page.navigate(station.at("/neighbours"));
+        Download sheet = page.waitForDownload(() -> button("Print their sheet").click());
+        var photograph = new ByteArrayOutputStream();
+        try (InputStream in = sheet.createReadStream();
+                var pdf = Loader.loadPDF(in.readAllBytes())) {
+            ImageIO.write(new PDFRenderer(pdf).renderImageWithDPI(0, SHARP_DPI), "png", photograph);
+        }
+        page.getByLabel("Photograph")
+                .setInputFiles(new FilePayload("sheet.png", "image/png", photograph.toByteArray()));
+        assertThat(page.getByText("This sheet is of the last file of Aldwick Vale Brigade that is held"))
+                .isVisible();
     }
 
     private Locator button(String name) {
