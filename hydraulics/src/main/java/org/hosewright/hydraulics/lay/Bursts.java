@@ -17,6 +17,24 @@ final class Bursts {
         return lay.mapped(Bursts::opened);
     }
 
+    /** Refuses to work out what would be pumped against a burst: nobody raises a pump for one. */
+    static void requireWhole(Lay lay) {
+        boolean burst = lay.lines().stream().anyMatch(line -> isBurst(line.leg()))
+                || lay.joins().values().stream().anyMatch(joint -> isBurst(joint.leg()));
+        if (burst) {
+            throw new InvalidInput(
+                    "what is asked of a lay whose hose has let go",
+                    "a tip's pressure or flow",
+                    "the pump pressure as it stands: a pump is not raised against a burst",
+                    "");
+        }
+    }
+
+    private static boolean isBurst(Leg leg) {
+        return leg.damage().orElse(null) instanceof Damage.Burst
+                || leg.end().legs().stream().anyMatch(Bursts::isBurst);
+    }
+
     private static Leg opened(Leg leg) {
         List<Leg> behind = leg.end().legs().stream().map(Bursts::opened).toList();
         End end = behind.isEmpty() ? leg.end() : leg.end().withLegs(behind);

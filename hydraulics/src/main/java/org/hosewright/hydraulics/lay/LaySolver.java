@@ -42,6 +42,7 @@ public final class LaySolver {
             }
             return at(lay, pump.pressure(), List.of(), Map.of());
         }
+        Bursts.requireWhole(laid);
         return asked(lay, needs(lay, ask));
     }
 

@@ -177,6 +177,9 @@ class PiecesOfLaysTest {
         List<String> says = LayCautions.list(state, pump(120), Bounds.NONE, UnitSystem.US);
         assertThat(says.get(0)).startsWith("By radio first, to the crew at a").contains("gate that line down slowly");
         assertThat(says).noneMatch(say -> say.contains("raise"));
+        assertThatThrownBy(() -> LaySolver.solve(burst, new Ask.AtTip(Pressure.ofPsi(50))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("a pump is not raised against a burst");
         assertThatThrownBy(() ->
                         LaySolver.solve(Lays.one(0, whole.withDamage(Optional.of(new Damage.Burst(9)))), pump(120)))
                 .hasMessageContaining("coupling of a burst");

@@ -55,11 +55,17 @@ function leg(desk, one, path) {
 }
 
 /** A gate part shut at its start, and what is amiss with its hose. @param {Desk} desk @param {Leg} one */
-function amiss({ us, change }, one) {
+function amiss({ lay, us, shown, change }, one) {
   const kink = us ? '10 psi @ 100 gpm' : '70 kPa @ 400 L/min';
   const [what] = Object.keys(one.damage ?? {});
+  const put = (/** @type {string} */ word) => {
+    if (!word) delete one.damage;
+    else one.damage = word === 'kink' ? { kink } : { burst: '1' };
+    const now = shown?.result.pump.pressure;
+    if (word === 'burst' && !lay.ask.pump && now) lay.ask = { pump: `${Math.round(now.value)} ${now.unit}` };
+  };
   return html`${one.gate ? text('Gate at its start, half or what it takes', one.gate, (value) => change(() => { if (value) one.gate = value; else delete one.gate; })) : nothing}
-    ${what ? html`${choice('Its hose', what, [['', 'is sound'], ['kink', 'is kinked'], ['burst', 'has let go']], (word) => change(() => { if (word) one.damage = word === 'kink' ? { kink } : { burst: '1' }; else delete one.damage; }))}
+    ${what ? html`${choice('Its hose', what, [['', 'is sound'], ['kink', 'is kinked'], ['burst', 'has let go']], (word) => change(() => put(word)))}
       ${text(what === 'kink' ? 'The kink takes' : 'Coupling, counted from its start', String(one.damage[what]), (value) => change(() => { one.damage = { [what]: value || (what === 'kink' ? kink : '1') }; }))}` : nothing}`;
 }
 
