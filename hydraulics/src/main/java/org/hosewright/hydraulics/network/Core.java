@@ -57,6 +57,30 @@ final class Core {
         }
     }
 
+    /** Takes over the resistances of some of its links. */
+    void load(Unfold from, int[] changed) {
+        for (int k : changed) {
+            at.pieces.setSquare(k, from.square[links[k]], oneWay[links[k]]);
+        }
+    }
+
+    /** The links of the core that are among some of all links. */
+    int[] among(boolean[] changed) {
+        int[] found = new int[links.length];
+        int count = 0;
+        for (int k = 0; k < links.length; k++) {
+            if (changed[links[k]]) {
+                found[count++] = k;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    /** The place of a node, which must be of the core. */
+    int placeOf(int node) {
+        return at.shape.placeOf(Arrays.binarySearch(nodes, node));
+    }
+
     void finish(Unfold to) {
         for (int k = 0; k < links.length; k++) {
             to.flow[links[k]] = at.flow[k];

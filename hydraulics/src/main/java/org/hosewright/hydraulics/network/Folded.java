@@ -13,6 +13,8 @@ final class Folded {
     private final Core core;
     private final double[] demands;
     private final double datum_Pa;
+    private int[] movesAgain = {};
+    private int[] linksAgain = {};
 
     /** Folds a network.
      *
@@ -53,8 +55,10 @@ final class Folded {
         unfold.square[link] = r;
     }
 
+    /** Heads of fixed nodes that stand apart. */
     void setHead(int node, double head_Pa) {
         unfold.head[node] = head_Pa - datum_Pa;
+        core.iterate().head[core.placeOf(node)] = head_Pa - datum_Pa;
     }
 
     /** Puts the numbers into the core. */
@@ -62,6 +66,24 @@ final class Folded {
         System.arraycopy(demands, 0, unfold.demand, 0, demands.length);
         unfold.forward();
         core.load(unfold);
+    }
+
+    /** Says which square links are to change again and again, for {@link #reload}. */
+    void vary(int[] links) {
+        boolean[] changed = new boolean[unfold.square.length];
+        for (int link : links) {
+            changed[link] = true;
+        }
+        movesAgain = unfold.movesOf(changed);
+        linksAgain = core.among(changed);
+    }
+
+    /** Puts into the core what hangs on the links that vary. */
+    void reload() {
+        for (int move : movesAgain) {
+            unfold.join(move);
+        }
+        core.load(unfold, linksAgain);
     }
 
     /** Takes the core's answer out to every node and link. */

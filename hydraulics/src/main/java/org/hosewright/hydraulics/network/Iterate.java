@@ -100,11 +100,32 @@ final class Iterate {
     }
 
     private void solveRises() {
-        factor.fill(shape.slot(), shape.ground(), conductance);
-        imbalance(next);
+        fill();
         Arrays.fill(rise, shape.free(), rise.length, 0);
         if (factor.factor(rise) >= 0) {
             throw new NotConverged("A part of the network hangs on no fixed head.", "one of its free nodes");
+        }
+    }
+
+    /** Puts the lines' conductances into the matrix, and what the lines bring to each node on its right-hand side. */
+    private void fill() {
+        factor.clear();
+        double[] off = factor.entries();
+        double[] down = factor.ground();
+        int[] from = shape.from();
+        int[] to = shape.to();
+        int[] slot = shape.slot();
+        int[] ground = shape.ground();
+        for (int i = 0; i < rise.length; i++) {
+            rise[i] = -demand[i];
+        }
+        for (int k = 0; k < conductance.length; k++) {
+            double by = conductance[k];
+            double brings = next[k];
+            off[slot[k]] += by;
+            down[ground[k]] += by;
+            rise[from[k]] -= brings;
+            rise[to[k]] += brings;
         }
     }
 
@@ -113,25 +134,34 @@ final class Iterate {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = shape.free(); i < head.length; i++) {
-            low = Math.min(low, head[i]);
-            high = Math.max(high, head[i]);
+            low = head[i] < low ? head[i] : low;
+            high = head[i] > high ? head[i] : high;
         }
         held_Pa = Math.max(STILL_PA, high - low);
+        for (int k = 0; k < flow.length; k++) {
+            held_Pa = -pieces.still_Pa(k) > held_Pa ? -pieces.still_Pa(k) : held_Pa;
+        }
         taken_m3s = 0;
         for (int i = 0; i < shape.free(); i++) {
-            taken_m3s = Math.max(taken_m3s, Math.abs(demand[i]));
+            taken_m3s = Math.abs(demand[i]) > taken_m3s ? Math.abs(demand[i]) : taken_m3s;
         }
     }
 
     /** Sets the scales of pressure and flow from what is known so far. */
     void scale() {
-        double span = held_Pa;
-        double largest = Math.max(least_m3s, taken_m3s);
+        double span = 0;
+        double largest = 0;
         for (int k = 0; k < flow.length; k++) {
-            span = Math.max(span, Math.max(Math.abs(loss[k]), -pieces.still_Pa(k)));
+            span = Math.max(span, Math.abs(loss[k]));
             largest = Math.max(largest, Math.abs(flow[k]));
         }
-        pressure_Pa = span;
+        scale(span, largest);
+    }
+
+    /** Sets the scales of pressure and flow from the largest loss and flow of a link [Pa, m3/s]. */
+    void scale(double loss_Pa, double flow_m3s) {
+        pressure_Pa = Math.max(held_Pa, loss_Pa);
+        double largest = Math.max(flow_m3s, Math.max(least_m3s, taken_m3s));
         largest_m3s = largest > 0 ? largest : 1;
     }
 

@@ -214,24 +214,40 @@ final class Newton {
     }
 
     private void measure() {
+        double span = 0;
+        double largest = 0;
+        double most = 0;
+        double back = 0;
+        int backAt = 0;
         for (int k = 0; k < at.flow.length; k++) {
-            at.loss[k] = at.pieces.loss_Pa(k, at.pieces.isOneWay(k) ? Math.max(0, at.flow[k]) : at.flow[k]);
-        }
-        at.scale();
-        misfit = 0;
-        for (int k = 0; k < at.flow.length; k++) {
-            double off = at.drop_Pa(k) - at.loss[k];
-            double size = at.pieces.misfit_Pa(k, at.flow[k], at.drop_Pa(k), at.loss[k]);
-            if (at.pieces.isOneWay(k) && at.flow[k] <= 0) {
-                boolean back = at.flow[k] < -ROUNDING * at.largest_m3s();
-                size = back ? at.pressure_Pa() : Math.max(0, off);
+            double flow = at.flow[k];
+            boolean shut = flow <= 0 && at.pieces.isOneWay(k);
+            double loss = shut ? at.pieces.still_Pa(k) : at.pieces.loss_Pa(k, flow);
+            double drop = at.drop_Pa(k);
+            double off = !shut ? at.pieces.misfit_Pa(k, flow, drop, loss) : drop > loss ? drop - loss : 0;
+            at.loss[k] = loss;
+            span = Math.abs(loss) > span ? Math.abs(loss) : span;
+            largest = Math.abs(flow) > largest ? Math.abs(flow) : largest;
+            if (shut && -flow > back) {
+                back = -flow;
+                backAt = k;
             }
-            if (!(size <= misfit)) {
-                misfit = size;
+            if (!(off <= most)) {
+                most = off;
                 worst = k;
             }
         }
-        misfit /= at.pressure_Pa();
+        at.scale(span, largest);
+        misfit = most / at.pressure_Pa();
+        takeBack(back, backAt);
+    }
+
+    /** A flow that goes back where none can is all wrong. */
+    private void takeBack(double flow_m3s, int link) {
+        if (flow_m3s > ROUNDING * at.largest_m3s() && !(misfit > 1)) {
+            misfit = 1;
+            worst = link;
+        }
     }
 
     /** Takes what leaks back through shut links as no flow. */

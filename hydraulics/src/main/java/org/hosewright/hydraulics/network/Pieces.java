@@ -77,6 +77,19 @@ final class Pieces {
         powers[link] = from.powers[other];
     }
 
+    /** Makes tables of the powers that pumps fall by: worth it where a network is solved many times. */
+    void tabulate() {
+        for (int k = 0; k < kind.length; k++) {
+            if (kind[k] == PUMP && laws[k] instanceof PumpGain pump) {
+                kind[k] = POWER;
+                resistance[k] = pump.a();
+                exponent[k] = pump.b();
+                square[k] = 0;
+                powers[k] = new Powers(pump.b());
+            }
+        }
+    }
+
     /** A square law's number, one-way or not. */
     void setSquare(int link, double r, boolean one) {
         resistance[link] = r;
@@ -116,7 +129,7 @@ final class Pieces {
     private double power_Pa(int link, double flow_m3s) {
         double size = Math.abs(flow_m3s);
         double loss = resistance[link] * powers[link].of(size) + square[link] * size * size;
-        return flow_m3s < 0 ? -loss : loss;
+        return still_Pa[link] + (flow_m3s < 0 ? -loss : loss);
     }
 
     double slope(int link, double flow_m3s, double loss_Pa) {
@@ -130,7 +143,7 @@ final class Pieces {
         }
         double size = Math.abs(flow_m3s);
         double n = exponent[link];
-        double steep = n * Math.abs(loss_Pa) + (2 - n) * square[link] * size * size;
+        double steep = n * Math.abs(loss_Pa - still_Pa[link]) + (2 - n) * square[link] * size * size;
         return steep > least * size ? size / steep : 1 / least;
     }
 

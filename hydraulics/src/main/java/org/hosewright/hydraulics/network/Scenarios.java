@@ -2,6 +2,7 @@ package org.hosewright.hydraulics.network;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.error.NotConverged;
 import org.hosewright.hydraulics.network.law.Law;
@@ -47,8 +48,10 @@ public final class Scenarios {
         place = new int[varied.size()];
         given = new double[varied.size()];
         folded = new Folded(network, places(varied));
+        folded.core().pieces.tabulate();
         newton = new Newton(folded.core(), 0);
         folded.load();
+        folded.vary(links());
         NetworkSolver.solve(folded.core(), newton);
         require();
         folded.finish();
@@ -79,6 +82,14 @@ public final class Scenarios {
             }
         }
         return apart;
+    }
+
+    /** The links of which a number is varied. */
+    private int[] links() {
+        return IntStream.range(0, place.length)
+                .filter(i -> !isHead[i])
+                .map(i -> place[i])
+                .toArray();
     }
 
     /** How the answer moves with one of the varied numbers, where it stands. */
@@ -124,7 +135,7 @@ public final class Scenarios {
      * @throws NotConverged no answer; the worst link is named
      */
     public void solve() {
-        folded.load();
+        folded.reload();
         Iterate at = folded.core();
         if (at.shape.free() == 0) {
             newton.start();

@@ -35,8 +35,9 @@ final class Tangent {
             Law law = network.law(k);
             boolean shut = law instanceof OneWay && flows[k] <= 0;
             conductance[k] = 1 / (shut ? SHUT * unit : Math.max(LEAST * unit, law.slope(flows[k])));
+            factor.entries()[shape.slot()[k]] += conductance[k];
+            factor.ground()[shape.ground()[k]] += conductance[k];
         }
-        factor.fill(shape.slot(), shape.ground(), conductance);
         factor.factor(new double[shape.nodes()]);
     }
 

@@ -1,5 +1,7 @@
 package org.hosewright.hydraulics.network;
 
+import java.util.Arrays;
+
 /** The moves of a fold carried out on numbers: resistances forward onto the core, flows and heads back from it. */
 final class Unfold {
     private final Incidence links;
@@ -8,6 +10,13 @@ final class Unfold {
     private final int[] far;
     private final double[] firstWay;
     private final double[] secondWay;
+
+    /** The share of what goes through links side by side that the first takes [1]. */
+    private final double[] firstShare;
+
+    /** The link that each move joins two into. */
+    private final int[] joined;
+
     private final int given;
     private final Pieces pieces;
     private final boolean[] oneWay;
@@ -31,7 +40,11 @@ final class Unfold {
         far = new int[moves.length / 4];
         firstWay = new double[moves.length / 4];
         secondWay = new double[moves.length / 4];
+        firstShare = new double[moves.length / 4];
+        joined = new int[moves.length / 4];
+        int count = given;
         for (int i = 0; i < near.length; i++) {
+            joined[i] = moves[4 * i] == Fold.DEAD_END ? -1 : count++;
             look(i, moves[4 * i], moves[4 * i + 1], moves[4 * i + 2], moves[4 * i + 3]);
         }
         square = new double[links.links()];
@@ -57,23 +70,44 @@ final class Unfold {
 
     /** Works the joined links' resistances and gathers what is taken at dead ends. */
     void forward() {
-        int joined = given;
-        for (int m = 0; m < moves.length; m += 4) {
-            double r1 = square[moves[m + 2]];
-            if (moves[m] == Fold.IN_A_ROW) {
-                square[joined++] = r1 + square[moves[m + 3]];
-            } else if (moves[m] == Fold.SIDE_BY_SIDE) {
-                double root = 1 / Math.sqrt(r1) + 1 / Math.sqrt(square[moves[m + 3]]);
-                square[joined++] = 1 / (root * root);
+        for (int i = 0; i < joined.length; i++) {
+            if (joined[i] >= 0) {
+                join(i);
             } else {
-                demand[moves[m + 3]] += demand[moves[m + 1]];
+                demand[moves[4 * i + 3]] += demand[moves[4 * i + 1]];
             }
         }
     }
 
+    /** Works the resistance of the link that a move joins two into. */
+    void join(int i) {
+        double r1 = square[moves[4 * i + 2]];
+        double r2 = square[moves[4 * i + 3]];
+        if (moves[4 * i] == Fold.IN_A_ROW) {
+            square[joined[i]] = r1 + r2;
+        } else {
+            double root1 = 1 / Math.sqrt(r1);
+            double root = root1 + 1 / Math.sqrt(r2);
+            square[joined[i]] = 1 / (root * root);
+            firstShare[i] = root1 / root;
+        }
+    }
+
+    /** The moves that some links take part in, themselves or joined, in order; marks the links joined so. */
+    int[] movesOf(boolean[] changed) {
+        int[] found = new int[joined.length];
+        int count = 0;
+        for (int i = 0; i < joined.length; i++) {
+            if (joined[i] >= 0 && (changed[moves[4 * i + 2]] || changed[moves[4 * i + 3]])) {
+                changed[joined[i]] = true;
+                found[count++] = i;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
     /** Works all flows and heads from those of the core. */
     void back() {
-        int joined = links.links();
         for (int i = near.length - 1; i >= 0; i--) {
             int node = moves[4 * i + 1];
             int first = moves[4 * i + 2];
@@ -82,11 +116,11 @@ final class Unfold {
                 deadEnd(i, node, first);
                 continue;
             }
-            double through = flow[--joined];
+            double through = flow[joined[i]];
             if (moves[4 * i] == Fold.IN_A_ROW) {
                 row(i, node, first, second, through);
             } else {
-                flow[first] = through * Math.sqrt(square[joined] / square[first]);
+                flow[first] = through * firstShare[i];
                 flow[second] = secondWay[i] * (through - flow[first]);
             }
         }
@@ -113,11 +147,8 @@ final class Unfold {
     /** A given link that a link, given or joined, is made of. */
     int given(int link) {
         int at = link;
-        int joined = links.links();
-        for (int m = moves.length - 4; m >= 0 && at >= given; m -= 4) {
-            boolean joins = moves[m] != Fold.DEAD_END;
-            joined -= joins ? 1 : 0;
-            at = joins && joined == at ? moves[m + 2] : at;
+        for (int i = joined.length - 1; i >= 0 && at >= given; i--) {
+            at = joined[i] == at ? moves[4 * i + 2] : at;
         }
         return at;
     }

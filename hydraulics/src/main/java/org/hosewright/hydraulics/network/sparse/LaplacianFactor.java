@@ -39,18 +39,20 @@ public final class LaplacianFactor {
         work = new double[pattern.size()];
     }
 
-    /** Puts conductances in the place of what was there.
-     *
-     * @param slot for each, {@link Pattern#slot} of the two places it joins, or {@link Pattern#entries} for none
-     * @param place for each, the place it joins to the ground, or {@link Pattern#size} for none
-     */
-    public void fill(int[] slot, int[] place, double[] conductance) {
+    /** Makes the matrix empty. */
+    public void clear() {
         Arrays.fill(whole, 0);
         Arrays.fill(ground, 0);
-        for (int k = 0; k < conductance.length; k++) {
-            whole[slot[k]] += conductance[k];
-            ground[place[k]] += conductance[k];
-        }
+    }
+
+    /** The matrix to be filled: by {@link Pattern#slot} what joins two places; one more, at the end, is not looked at. */
+    public double[] entries() {
+        return whole;
+    }
+
+    /** What joins each place to the ground, to be filled; one more, at the end, is not looked at. */
+    public double[] ground() {
+        return ground;
     }
 
     /** Turns the matrix into its factor, in place, and solves a system with it.
