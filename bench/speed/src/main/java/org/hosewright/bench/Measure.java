@@ -22,7 +22,9 @@ import org.hosewright.hydraulics.network.Scenarios;
  * memory FILE           what one solve takes from the heap [MB]
  * solve FILE COUNT      whole solves of networks that stand ready: laying out, ordering, solving
  * call  FILE COUNT      the same, and the network built from names each time
- * batch FILE COUNT      scenarios of one network laid out once: the head of the first node and the loss of the first hose vary
+ * batch FILE COUNT      scenarios of one network laid out once: the head of the first node and the loss of the first hose
+ *                       vary, each scenario from no answer known before
+ * along FILE COUNT      the same, each scenario from the network's own answer along its tangent
  * line  FILE COUNT      lines that stand ready, in closed form
  * line-call FILE COUNT  the same, and the line built from its equipment each time
  * </pre>
@@ -66,8 +68,8 @@ public final class Measure {
         if (what.equals("call")) {
             return i -> flow(Case.of(text, share(i)).network());
         }
-        if (what.equals("batch")) {
-            return batch(text);
+        if (what.equals("batch") || what.equals("along")) {
+            return batch(text, what.equals("batch"));
         }
         if (what.equals("line-call")) {
             return i -> OneLine.solve(OneLine.of(share(i)), share(i)).flow().cubicMetresPerSecond();
@@ -85,18 +87,26 @@ public final class Measure {
         return i -> flow(networks.get(i % ready));
     }
 
-    private static IntToDoubleFunction batch(List<String> text) {
+    private static IntToDoubleFunction batch(List<String> text, boolean afresh) {
         Case one = Case.of(text, 1);
         Network network = one.network();
         String hose = one.firstHose();
-        Scenarios scenarios = new Scenarios(network, List.of(Freed.head("N0"), Freed.coefficient(hose, 0)));
+        Freed head = Freed.head("N0");
+        Scenarios scenarios =
+                new Scenarios(network, hose.isEmpty() ? List.of(head) : List.of(head, Freed.coefficient(hose, 0)));
         double head_Pa = one.firstHead_Pa();
-        double r = network.law(hose).coefficient(0);
+        double r = hose.isEmpty() ? 0 : network.law(hose).coefficient(0);
         int asked = scenarios.link("L0");
         return i -> {
             scenarios.set(0, head_Pa * share(i));
-            scenarios.set(1, r * share(i));
-            scenarios.solve();
+            if (r > 0) {
+                scenarios.set(1, r * share(i));
+            }
+            if (afresh) {
+                scenarios.solveAfresh();
+            } else {
+                scenarios.solve();
+            }
             return scenarios.flow_m3s(asked);
         };
     }

@@ -139,7 +139,8 @@ final class Pieces {
     /** One over the slope at a flow whose loss is known, but no more than one over a least slope. */
     double conductance(int link, double flow_m3s, double loss_Pa, double least) {
         if (kind[link] != POWER) {
-            return 1 / Math.max(least, slope(link, flow_m3s, loss_Pa));
+            double slope = slope(link, flow_m3s, loss_Pa);
+            return 1 / (slope > least ? slope : least);
         }
         double size = Math.abs(flow_m3s);
         double n = exponent[link];

@@ -143,6 +143,21 @@ public final class Scenarios {
             setOut(at);
             newton.resume(STEPS);
         }
+        finish(at);
+    }
+
+    /** The same from no answer known before, as a network by itself is solved: slower, and a check on {@link #solve}.
+     *
+     * @throws NotConverged no answer; the worst link is named
+     */
+    public void solveAfresh() {
+        folded.reload();
+        newton.start();
+        newton.run(STEPS);
+        finish(folded.core());
+    }
+
+    private void finish(Iterate at) {
         if (!newton.isSettled()) {
             NetworkSolver.solve(at, newton);
             require();

@@ -47,6 +47,9 @@ class ScenariosTest {
                         .isEqualTo(state.flow_m3s(link), within(CLOSE * state.flow_m3s("pump")));
             }
             assertThat(scenarios.head_Pa(scenarios.node("wye"))).isEqualTo(state.head_Pa("wye"), within(1e-3));
+            double along_m3s = scenarios.flow_m3s(scenarios.link("pump"));
+            scenarios.solveAfresh();
+            assertThat(scenarios.flow_m3s(scenarios.link("pump"))).isEqualTo(along_m3s, within(CLOSE * along_m3s));
         }
     }
 

@@ -16,10 +16,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LaplacianFactor {
     /** More products than this are gathered column by column, not each sent to its place. */
-    private static final long SENT = 8_000;
+    private static final long SENT = 200_000;
 
     private final Pattern pattern;
-    private final @Nullable Targets targets;
+    private final int @Nullable [] targets;
 
     /** The entries before they are divided by their pivots, and after. */
     private final double[] whole;
@@ -61,24 +61,24 @@ public final class LaplacianFactor {
      * @return the first place that nothing joins to the ground, or -1 where all are
      */
     public int factor(double[] x) {
-        Targets sent = targets;
+        int failed = targets == null ? gather(x) : send(x, targets);
+        if (failed < 0) {
+            back(x);
+        }
+        return failed;
+    }
+
+    private int gather(double[] x) {
         for (int j = 0; j < pattern.size(); j++) {
-            if (sent == null) {
-                gather(j);
-            }
+            gather(j);
             double sum = sum(j);
             if (!(sum > 0)) {
                 return j;
             }
             inverse[j] = 1 / sum;
-            if (sent == null) {
-                divide(j);
-            } else {
-                send(j, sent.slots(), sent.start(j));
-            }
+            divide(j);
             forward(j, x);
         }
-        back(x);
         return -1;
     }
 
@@ -104,21 +104,33 @@ public final class LaplacianFactor {
         }
     }
 
-    /** Divides a column by its pivot and adds what it gives to the columns after it. */
-    private void send(int j, int[] slots, int first) {
-        double by = inverse[j];
-        double down = ground[j];
+    /** Divides each column by its pivot and adds what it gives to the columns after it. */
+    private int send(double[] x, int[] slots) {
+        int[] start = pattern.start();
         int[] row = pattern.row();
-        int end = pattern.start()[j + 1];
-        int at = first;
-        for (int p = pattern.start()[j]; p < end; p++) {
-            double share = whole[p] * by;
-            off[p] = share;
-            ground[row[p]] += share * down;
-            for (int q = p + 1; q < end; q++) {
-                whole[slots[at++]] += share * whole[q];
+        int at = 0;
+        for (int j = 0; j < inverse.length; j++) {
+            int end = start[j + 1];
+            double sum = sum(j);
+            if (!(sum > 0)) {
+                return j;
+            }
+            double by = 1 / sum;
+            double down = ground[j];
+            double brings = x[j];
+            inverse[j] = by;
+            x[j] = brings * by;
+            for (int p = start[j]; p < end; p++) {
+                double share = whole[p] * by;
+                off[p] = share;
+                ground[row[p]] += share * down;
+                x[row[p]] += share * brings;
+                for (int q = p + 1; q < end; q++) {
+                    whole[slots[at++]] += share * whole[q];
+                }
             }
         }
+        return -1;
     }
 
     /** Solves in place, by places, with the last factor; entries beyond the matrix are left alone. */

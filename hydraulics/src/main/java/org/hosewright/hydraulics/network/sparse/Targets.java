@@ -2,15 +2,7 @@ package org.hosewright.hydraulics.network.sparse;
 
 /** Where each product of a small factor goes, column by column: what a column gives to those after it, looked up once. */
 final class Targets {
-    private final int[] slots;
-
-    /** Where the products of each column begin. */
-    private final int[] start;
-
-    private Targets(int[] slots, int[] start) {
-        this.slots = slots;
-        this.start = start;
-    }
+    private Targets() {}
 
     /** How many products a factor takes. */
     static long count(Pattern pattern) {
@@ -22,14 +14,13 @@ final class Targets {
         return products;
     }
 
-    static Targets of(Pattern pattern) {
+    /** The slot that each product is added to. */
+    static int[] of(Pattern pattern) {
         int size = pattern.size();
         int[] columnStart = pattern.start();
-        int[] start = new int[size];
         int[] next = new int[pattern.entries()];
         int count = 0;
         for (int j = 0; j < size; j++) {
-            start[j] = count;
             for (int p = columnStart[j]; p < columnStart[j + 1]; p++) {
                 next[p] = count;
                 count += columnStart[j + 1] - 1 - p;
@@ -40,7 +31,7 @@ final class Targets {
         for (int i = 0; i < size; i++) {
             send(pattern, i, next, slotOf, slots);
         }
-        return new Targets(slots, start);
+        return slots;
     }
 
     /** Notes where one column takes what comes to it.
@@ -61,13 +52,5 @@ final class Targets {
                 slots[at + q] = slotOf[row[q]];
             }
         }
-    }
-
-    int[] slots() {
-        return slots;
-    }
-
-    int start(int column) {
-        return start[column];
     }
 }
