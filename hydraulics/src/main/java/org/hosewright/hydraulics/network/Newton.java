@@ -238,15 +238,15 @@ final class Newton {
             }
         }
         at.scale(span, largest);
-        misfit = most / at.pressure_Pa();
-        takeBack(back, backAt);
+        conclude(most, back, backAt);
     }
 
-    /** A flow that goes back where none can is all wrong. */
-    private void takeBack(double flow_m3s, int link) {
-        if (flow_m3s > ROUNDING * at.largest_m3s() && !(misfit > 1)) {
+    /** Sets the misfit; a flow that goes back where none can is all wrong. */
+    private void conclude(double off_Pa, double back_m3s, int backAt) {
+        misfit = off_Pa / at.pressure_Pa();
+        if (back_m3s > ROUNDING * at.largest_m3s() && !(misfit > 1)) {
             misfit = 1;
-            worst = link;
+            worst = backAt;
         }
     }
 
