@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hosewright.evidence.calibration.Calibration;
 import org.hosewright.evidence.calibration.Judged;
+import org.hosewright.evidence.night.Gear;
 import org.hosewright.evidence.night.Night;
 import org.hosewright.evidence.night.Reading;
 import org.hosewright.evidence.night.Ruling;
@@ -32,14 +33,14 @@ public final class DrillAnalysis {
     public static DrillReport of(
             String name, Optional<LocalDate> date, Kit kit, List<Reading> readings, Map<String, Ruling> rulings) {
         NightEngines engines = NightEngines.of(readings);
-        Night night = new Night(
-                readings,
-                NightGear.of(kit, date, engines, hose -> Beforehand.isOwn(hose, name, date)),
-                rulings,
-                kit.units());
+        Gear gear = NightGear.of(kit, date, engines, hose -> Beforehand.isOwn(hose, name, date));
+        return report(name, date, kit, new Night(readings, gear, rulings, kit.units()));
+    }
+
+    private static DrillReport report(String name, Optional<LocalDate> date, Kit kit, Night night) {
         Calibration calibration = Calibration.of(night);
         List<TestedLine> lines = TestedLines.of(night, calibration);
-        Deliveries deliveries = new Deliveries(kit, engines, calibration);
+        Deliveries deliveries = new Deliveries(kit, NightEngines.of(night.readings()), calibration);
         List<NeededRow> needed = deliveries.needed(lines);
         List<RuleRow> rule = deliveries.rule(lines);
         List<Differing> differing =
