@@ -79,7 +79,7 @@ final class PracticeRoutesTest {
         assertThat(json("/practice").toString()).contains("The hose attack-175 changed.");
         assertThat(json("/station").path("practice")).isEqualTo(json("/practice"));
         String paper = paper();
-        assertThat(paper).contains("DEMO, STALE - NOT FOR USE", "is stale. The hose attack-175 changed.");
+        assertThat(paper).contains("DEMO, STALE - NOT FOR USE", "are stale. The hose attack-175 changed.");
         assertThat(ANSWER.matcher(paper).results().count()).isEqualTo(12 - stale.size());
 
         order(2);

@@ -1,6 +1,7 @@
 package org.hosewright.documents.practice;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hosewright.documents.part.Figures;
@@ -109,13 +110,14 @@ public final class PracticePaper {
                 .words("how")
                 .words("read on")
                 .words("gives on level ground");
-        List<String> reasons = new ArrayList<>();
+        Map<String, List<String>> reasons = new LinkedHashMap<>();
         for (int place = 0; place < practice.problems().size(); place++) {
             Problem problem = practice.problems().get(place);
             String number = Integer.toString(place + 1);
             List<String> why = stale.getOrDefault(place, List.of());
             if (!why.isEmpty()) {
-                reasons.add("Problem " + number + " is stale. " + String.join(" ", why));
+                reasons.computeIfAbsent(String.join(" ", why), same -> new ArrayList<>())
+                        .add(number);
                 table.row(number, "stale", "", "", "");
                 continue;
             }
@@ -127,7 +129,16 @@ public final class PracticePaper {
                             answer.line().gauge(),
                             gives(answer)));
         }
-        return Html.all(List.of(table.html(), Parts.list(reasons)));
+        List<String> says = reasons.entrySet().stream()
+                .map(entry -> stale(entry.getValue()) + " " + entry.getKey())
+                .toList();
+        return Html.all(List.of(table.html(), Parts.list(says)));
+    }
+
+    private static String stale(List<String> numbers) {
+        return numbers.size() == 1
+                ? "Problem " + numbers.get(0) + " is stale."
+                : "Problems " + String.join(", ", numbers) + " are stale.";
     }
 
     private String how(Problem problem, Answer answer) {

@@ -106,5 +106,5 @@ customElements.define('hw-rests', Rests);
 
 /** @param {number} stale @param {number} all @param {string} one @param {string} many */
 function share(stale, all, one, many) {
-  return stale === 0 ? `${capital(counted(all, one, many))}, none stale.` : `${stale} of ${counted(all, one, many)} stale.`;
+  return stale === 0 ? `${capital(counted(all, one, many))}, none stale.` : `${stale} of ${all} ${all === 1 ? one : many} stale.`;
 }
