@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.hosewright.documents.part.Figures;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.part.Table;
@@ -110,29 +111,37 @@ public final class PracticePaper {
                 .words("how")
                 .words("read on")
                 .words("gives on level ground");
-        Map<String, List<String>> reasons = new LinkedHashMap<>();
         for (int place = 0; place < practice.problems().size(); place++) {
-            Problem problem = practice.problems().get(place);
-            String number = Integer.toString(place + 1);
-            List<String> why = stale.getOrDefault(place, List.of());
-            if (!why.isEmpty()) {
-                reasons.computeIfAbsent(String.join(" ", why), same -> new ArrayList<>())
-                        .add(number);
-                table.row(number, "stale", "", "", "");
-                continue;
-            }
-            Answer.find(order.set(), problem)
-                    .ifPresent(answer -> table.row(
-                            number,
-                            figures.text(answer.figure()),
-                            how(problem, answer),
-                            answer.line().gauge(),
-                            gives(answer)));
+            answer(table, place);
         }
-        List<String> says = reasons.entrySet().stream()
+        return Html.all(List.of(table.html(), Parts.list(reasons())));
+    }
+
+    private void answer(Table table, int place) {
+        String number = Integer.toString(place + 1);
+        if (stale.containsKey(place)) {
+            table.row(number, "stale", "", "", "");
+            return;
+        }
+        Problem problem = practice.problems().get(place);
+        Answer.find(order.set(), problem)
+                .ifPresent(answer -> table.row(
+                        number,
+                        figures.text(answer.figure()),
+                        how(problem, answer),
+                        answer.line().gauge(),
+                        gives(answer)));
+    }
+
+    /** Why problems are stale, each reason once with the numbers that it is for. */
+    private List<String> reasons() {
+        Map<String, List<String>> reasons = new LinkedHashMap<>();
+        new TreeMap<>(stale)
+                .forEach((place, why) -> reasons.computeIfAbsent(String.join(" ", why), same -> new ArrayList<>())
+                        .add(Integer.toString(place + 1)));
+        return reasons.entrySet().stream()
                 .map(entry -> stale(entry.getValue()) + " " + entry.getKey())
                 .toList();
-        return Html.all(List.of(table.html(), Parts.list(says)));
     }
 
     private static String stale(List<String> numbers) {
