@@ -25,7 +25,10 @@ final class KillTest {
     /** The others fall within this time after a number of writes, so that they hit an act anywhere within it. */
     private static final int SPREAD_MS = 30;
 
-    private static final int MOST_ROWS = 80;
+    private static final int MOST_ROWS = 30;
+
+    /** What was never said to anybody is looked at after so many kills, and at the end: what is half-made stays so. */
+    private static final int WHOLE_EVERY = 10;
 
     @TempDir
     Path folder;
@@ -50,10 +53,10 @@ final class KillTest {
         var everSaid = new ArrayList<String>();
         for (int kill = 0; kill < kills; kill++) {
             List<String> said = writeUntilKilled(data, kill, random);
-            check(data, said, "seed " + seed + ", kill " + kill);
+            check(data, said, "seed " + seed + ", kill " + kill, kill % WHOLE_EVERY == 0);
             everSaid.addAll(said);
         }
-        check(data, everSaid, "seed " + seed + ", all kills together");
+        check(data, everSaid, "seed " + seed + ", all kills together", true);
         Map<String, Long> acknowledged = everSaid.stream()
                 .map(line -> line.split(" ", 2)[0])
                 .filter(word -> !word.equals("open"))
@@ -86,7 +89,7 @@ final class KillTest {
     }
 
     /** Every acknowledged write is there as it was said, and nothing is half-made. */
-    private void check(Path data, List<String> said, String round) {
+    private void check(Path data, List<String> said, String round, boolean whole) {
         try (Store store = Store.open(data)) {
             assertThat(store.check()).as(round).isEmpty();
             long before = lastEntry;
@@ -98,8 +101,10 @@ final class KillTest {
             assertThat(lastEntry).as(round).isGreaterThanOrEqualTo(Math.max(before, saidLast));
             var kept = new SaidAndKept(store, round);
             said.forEach(kept::check);
-            kept.everyOrderIsWhole();
-            kept.everyLeafIsWhole();
+            if (whole) {
+                kept.everyOrderIsWhole();
+                kept.everyLeafIsWhole();
+            }
         }
     }
 }
