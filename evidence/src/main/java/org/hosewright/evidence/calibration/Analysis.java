@@ -7,9 +7,6 @@ import org.hosewright.evidence.fault.Hearing;
 import org.hosewright.evidence.fault.Sense;
 import org.hosewright.evidence.joint.Posterior;
 import org.hosewright.evidence.joint.Survey;
-import org.hosewright.evidence.night.Reading;
-import org.hosewright.hydraulics.quantity.Known;
-import org.hosewright.hydraulics.quantity.Pressure;
 
 /** The way from a night's readings to its calibration. */
 final class Analysis {
@@ -27,15 +24,15 @@ final class Analysis {
                     "readings with water flowing, at two lengths");
         }
         Hearing hearing = Hearing.of(survey);
-        List<Judged> judged = new Judging(survey, hearing).list();
+        Judging judging = new Judging(survey, hearing);
         Optional<String> against = new Sense(survey, hearing).findObjection();
         if (against.isPresent()) {
             return without(
-                    judged,
+                    judging.listUnused(),
                     against.get(),
                     "the units, the gauges' places, the nozzle and the lengths checked, then the night flown again");
         }
-        return whole(hearing, judged);
+        return whole(hearing, judging.list());
     }
 
     private Calibration whole(Hearing hearing, List<Judged> judged) {
@@ -61,28 +58,16 @@ final class Analysis {
     }
 
     private Calibration without(List<Judged> judged, String why, String needs) {
-        List<Judged> none = judged.stream().map(this::unused).toList();
         Terms terms = new Terms(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         return new Calibration(
                 terms,
                 Optional.empty(),
-                none,
+                judged,
                 List.of(new Withheld("every number of this night", why, needs)),
                 Optional.empty(),
                 survey.assumed(),
                 Belief.none(survey),
                 Map.of(),
                 LeavingOut.none(survey));
-    }
-
-    /** Where no hose could give the readings, what one of them should have been means nothing. */
-    private Judged unused(Judged judged) {
-        Reading reading = survey.night().readings().stream()
-                .filter(each -> each.id().equals(judged.reading()))
-                .findFirst()
-                .orElseThrow();
-        Finding said =
-                new Finding(FindingKind.NONE, List.of(), "not used, since the night as a whole makes no sense", "");
-        return new Judged(judged.reading(), Known.of(reading.shown().pump()), new Pressure(0), false, said);
     }
 }

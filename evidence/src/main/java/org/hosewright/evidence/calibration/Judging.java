@@ -42,6 +42,24 @@ final class Judging {
         return judged;
     }
 
+    /** Where no hose could give the readings, what one of them should have been means nothing; two that contradict each other
+     * by themselves, and no others, are called out all the same.
+     */
+    List<Judged> listUnused() {
+        List<Judged> judged = new ArrayList<>();
+        for (int place = 0; place < survey.night().readings().size(); place++) {
+            Reading reading = survey.night().readings().get(place);
+            Finding none =
+                    new Finding(FindingKind.NONE, List.of(), "not used, since the night as a whole makes no sense", "");
+            Findings findings = new Findings(survey, reading, hearing.inquire(place));
+            Finding said = pairs.findLone(place)
+                    .map(pair -> findings.paired(none, pair.says(), false))
+                    .orElse(none);
+            judged.add(new Judged(reading.id(), Known.of(reading.shown().pump()), new Pressure(0), false, said));
+        }
+        return judged;
+    }
+
     private Judged judge(int place) {
         Reading reading = survey.night().readings().get(place);
         double read_Pa = reading.shown().pump().pascals();

@@ -48,6 +48,12 @@ final class Pairs {
         return Optional.ofNullable(found.get(place));
     }
 
+    /** The pair that a reading stands in, where the night has that one alone. */
+    Optional<Pair> findLone(int place) {
+        boolean lone = found.values().stream().distinct().count() == 1;
+        return lone ? find(place) : Optional.empty();
+    }
+
     /** Two readings that contradict each other.
      *
      * @param first place of the one
