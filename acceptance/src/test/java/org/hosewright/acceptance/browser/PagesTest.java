@@ -8,11 +8,11 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -69,16 +69,19 @@ final class PagesTest {
                         Arguments.of(page, 640, 400, ColorScheme.LIGHT)));
     }
 
+    /** One visit a screen, with nothing kept from another, so that the first view is counted whole. */
     @ParameterizedTest
     @MethodSource("screens")
-    void readableByEveryoneHolds(String path, int width_px, int height_px, ColorScheme scheme) {
+    void everyPageHolds(String path, int width_px, int height_px, ColorScheme scheme) {
         Page page = eyes.screen(width_px, height_px, scheme);
+        List<String> asked = new ArrayList<>();
+        page.onRequest(request -> asked.add(request.url()));
         visit(page, path);
-        List<String> violations = new AxeBuilder(page)
-                .withTags(WCAG).analyze().getViolations().stream()
-                        .map(PagesTest::told)
-                        .toList();
-        assertThat(violations).isEmpty();
+        assertThat(asked).isNotEmpty().allMatch(url -> url.startsWith(station.at("/")));
+        assertThat(page.locator("h1").count()).isEqualTo(1);
+        assertThat(page.locator("h1").textContent()).endsWith("?");
+        assertThat(firstView_bytes(page)).isPositive().isLessThanOrEqualTo(FIRST_VIEW_bytes);
+        readableByEveryone(page);
         assertThat(((Number) page.evaluate("document.documentElement.scrollWidth")).intValue())
                 .as("width of what would have to be scrolled sideways")
                 .isLessThanOrEqualTo(width_px);
@@ -86,39 +89,18 @@ final class PagesTest {
         page.context().close();
     }
 
-    @Test
-    void oneQuestionAPageHolds() {
-        Page page = eyes.laptop();
-        for (String path : PAGES) {
-            visit(page, path);
-            assertThat(page.locator("h1").count()).as(path).isEqualTo(1);
-            assertThat(page.locator("h1").textContent()).endsWith("?");
-        }
-        page.context().close();
+    private static void readableByEveryone(Page page) {
+        List<String> violations = new AxeBuilder(page)
+                .withTags(WCAG).analyze().getViolations().stream()
+                        .map(PagesTest::told)
+                        .toList();
+        assertThat(violations).isEmpty();
     }
 
-    @Test
-    void firstViewWithinItsSizeHolds() {
-        for (String path : PAGES) {
-            Page page = eyes.laptop();
-            visit(page, path);
-            long size = ((Number)
-                            page.evaluate(
-                                    "performance.getEntries().filter(entry => 'encodedBodySize' in entry"
-                                            + " && !entry.name.includes('/font/')).reduce((sum, entry) => sum + entry.encodedBodySize, 0)"))
-                    .longValue();
-            System.out.println("First view of " + path + ": " + size + " bytes without the fonts");
-            assertThat(size).as(path).isPositive().isLessThanOrEqualTo(FIRST_VIEW_bytes);
-            page.context().close();
-        }
-    }
-
-    @Test
-    void nothingFromElsewhereHolds() {
-        Page page = eyes.laptop();
-        page.onRequest(request -> assertThat(request.url()).startsWith(station.at("/")));
-        PAGES.forEach(path -> visit(page, path));
-        page.context().close();
+    private static long firstView_bytes(Page page) {
+        String sum = "performance.getEntries().filter(entry => 'encodedBodySize' in entry"
+                + " && !entry.name.includes('/font/')).reduce((sum, entry) => sum + entry.encodedBodySize, 0)";
+        return ((Number) page.evaluate(sum)).longValue();
     }
 
     private static void visit(Page page, String path) {

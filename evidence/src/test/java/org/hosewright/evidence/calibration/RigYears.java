@@ -29,6 +29,9 @@ final class RigYears {
     private static final double BORE = 0.875;
     private static final double LAST = 2026;
 
+    /** Nobody pumps a line to where the needle may leave its dial [psi]. */
+    private static final double MOST_PUMP = 380;
+
     private final String name;
     private final Random random;
     final double typeLog;
@@ -100,7 +103,9 @@ final class RigYears {
         double multiple = multiple();
         for (double length : new double[] {150, 300}) {
             for (double tip : new double[] {40, 50, 60}) {
-                rows.add(read(String.valueOf(rows.size() + 1), name + "batch-" + batch, length, tip, c, multiple));
+                if (pump(length, tip, c) < MOST_PUMP) {
+                    rows.add(read(String.valueOf(rows.size() + 1), name + "batch-" + batch, length, tip, c, multiple));
+                }
             }
         }
         NightWriter writer = new NightWriter();
@@ -117,8 +122,8 @@ final class RigYears {
     }
 
     private Row read(String id, String hose, double length, double tip, double c, double multiple) {
-        double flow = factor * 29.7 * BORE * BORE * Math.sqrt(tip);
-        double pump = tip + (c * length / 100 + k) * flow * flow / 1e4;
+        double flow = flow(tip);
+        double pump = pump(length, tip, c);
         return row(
                 id,
                 hose,
@@ -128,6 +133,14 @@ final class RigYears {
                 pump + pumpOffset + multiple * random.nextGaussian(),
                 tip + tipOffset + multiple * 0.5 * random.nextGaussian(),
                 flow * meter * Math.exp(multiple * 0.0125 * random.nextGaussian()));
+    }
+
+    private double flow(double tip) {
+        return factor * 29.7 * BORE * BORE * Math.sqrt(tip);
+    }
+
+    private double pump(double length, double tip, double c) {
+        return tip + (c * length / 100 + k) * flow(tip) * flow(tip) / 1e4;
     }
 
     /** The root of a scaled inverse chi-square draw. */

@@ -120,7 +120,7 @@ final class Truth {
         }
         int statics = fine ? 3 : random.nextInt(3) == 0 ? 1 : 0;
         for (int i = 0; i < statics; i++) {
-            double pressure = 120 + 40 * i;
+            double pressure = 120 + 30 * i;
             rows.add(row(
                             String.valueOf(++id),
                             "attack-175",
