@@ -24,8 +24,8 @@ final class CountyTest {
     /** What a page may wait at the 99th percentile [ms]. */
     private static final double PAGE_MS = 100;
 
-    private static final int WARMING = 60;
-    private static final int ASKED = 200;
+    private static final int WARMING = 40;
+    private static final int ASKED = 100;
 
     /** A question is asked all over again so often, so that what else the machine does for a moment decides nothing. */
     private static final int ROUNDS_MORE = 2;

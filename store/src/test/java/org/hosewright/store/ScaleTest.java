@@ -49,6 +49,7 @@ final class ScaleTest {
     Path folder;
 
     @Test
+    @Tag("long")
     void sqliteAnswersWithinAPageHolds() throws Exception {
         Path data = folder.resolve("data");
         try (Store store = Store.open(data)) {

@@ -42,6 +42,9 @@ final class PagesTest {
     /** The first view without the fonts, compressed [bytes]. */
     private static final long FIRST_VIEW_bytes = 150_000;
 
+    /** A laptop's page at 200 % zoom has half its width; only that it fits is looked at, the rest is the same page's. */
+    private static final int ZOOMED_px = 640;
+
     @TempDir
     private static Path folder;
 
@@ -65,8 +68,7 @@ final class PagesTest {
                 .flatMap(page -> Stream.of(
                         Arguments.of(page, 360, 740, ColorScheme.DARK),
                         Arguments.of(page, 1024, 768, ColorScheme.LIGHT),
-                        // A laptop's page at 200 % zoom has half its width in CSS pixels.
-                        Arguments.of(page, 640, 400, ColorScheme.LIGHT)));
+                        Arguments.of(page, ZOOMED_px, 400, ColorScheme.LIGHT)));
     }
 
     /** One visit a screen, with nothing kept from another, so that the first view is counted whole. */
@@ -81,7 +83,9 @@ final class PagesTest {
         assertThat(page.locator("h1").count()).isEqualTo(1);
         assertThat(page.locator("h1").textContent()).endsWith("?");
         assertThat(firstView_bytes(page)).isPositive().isLessThanOrEqualTo(FIRST_VIEW_bytes);
-        readableByEveryone(page);
+        if (width_px != ZOOMED_px) {
+            readableByEveryone(page);
+        }
         assertThat(((Number) page.evaluate("document.documentElement.scrollWidth")).intValue())
                 .as("width of what would have to be scrolled sideways")
                 .isLessThanOrEqualTo(width_px);
