@@ -10,7 +10,6 @@ import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.part.Table;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
-import org.hosewright.documents.press.StampGrid;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.history.Mark;
 import org.hosewright.ledger.order.OrderInFull;
@@ -50,13 +49,7 @@ public final class OrderPaper {
         body.add(section("Revisions", revisions()));
         body.add(section("Read and understood", readers()));
         body.add(Html.tag("p", Parts.OVERRULED));
-        return new Sheet(
-                title + ", " + order.kit().company(),
-                "report",
-                figures.paper(),
-                stamp,
-                StampGrid.WHOLE_PAGE,
-                Html.all(body));
+        return Sheet.report(title + ", " + order.kit().company(), figures.paper(), stamp, body);
     }
 
     private String signed() {

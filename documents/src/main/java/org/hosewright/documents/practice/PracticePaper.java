@@ -10,7 +10,6 @@ import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.part.Table;
 import org.hosewright.documents.press.Html;
 import org.hosewright.documents.press.Sheet;
-import org.hosewright.documents.press.StampGrid;
 import org.hosewright.documents.stamp.Stamp;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.line.InWords;
@@ -60,13 +59,7 @@ public final class PracticePaper {
         body.add(Html.tag("h1", "Answers, for who asks").in("answers"));
         body.add(answers());
         body.add(Html.tag("p", Parts.OVERRULED));
-        return new Sheet(
-                title + ", " + order.kit().company(),
-                "report",
-                figures.paper(),
-                stamp,
-                StampGrid.WHOLE_PAGE,
-                Html.all(body));
+        return Sheet.report(title + ", " + order.kit().company(), figures.paper(), stamp, body);
     }
 
     private Html questions() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.hosewright.documents.stamp.Stamp;
 
 /** One paper before it is printed.
@@ -16,6 +17,11 @@ import org.hosewright.documents.stamp.Stamp;
  * @param body what stands on it
  */
 public record Sheet(String title, String style, String size, Stamp stamp, StampGrid grid, Html body) {
+
+    /** A report on whole pages, its parts one below the other. */
+    public static Sheet report(String title, String size, Stamp stamp, List<Html> body) {
+        return new Sheet(title, "report", size, stamp, StampGrid.WHOLE_PAGE, Html.all(body));
+    }
 
     /** The whole page as XHTML. */
     String xhtml() {

@@ -53,26 +53,16 @@ public record DrillReport(
 
     /** The same under another name. */
     public DrillReport named(String other) {
-        return new DrillReport(
-                other,
-                date,
-                kit,
-                night,
-                calibration,
-                lines,
-                needed,
-                rule,
-                book,
-                steadiness,
-                differing,
-                workings,
-                cautions,
-                assumed);
+        return with(other, workings);
     }
 
     DrillReport withWorkings(List<Working> shown) {
+        return with(name, shown);
+    }
+
+    private DrillReport with(String called, List<Working> shown) {
         return new DrillReport(
-                name,
+                called,
                 date,
                 kit,
                 night,
