@@ -122,7 +122,7 @@ public final class LayText {
         return limits.stream()
                 .filter(Limit::broken)
                 .map(limit -> limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit())
-                        + " (" + limit.rule() + ")")
+                        + " (" + limit.rule(shown.units()) + ")")
                 .toList();
     }
 

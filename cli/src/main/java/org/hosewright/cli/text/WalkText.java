@@ -71,7 +71,7 @@ public final class WalkText {
 
     private String stop(Limit limit) {
         return limit.what() + " may see " + shown.text(limit.at()) + ", against " + shown.text(limit.limit()) + " ("
-                + limit.rule() + ")";
+                + limit.rule(shown.units()) + ")";
     }
 
     private String rise(Known<Length> up) {

@@ -89,7 +89,8 @@ final class Points {
                         "Not planned: " + says.text(point.line().length()) + " with "
                                 + says.text(point.state().tip())
                                 + " at the tip and beyond, stopped by " + limit.what() + ": " + says.text(limit.at())
-                                + " where " + says.text(limit.limit()) + " is the most (" + limit.rule() + ").");
+                                + " where " + says.text(limit.limit()) + " is the most (" + limit.rule(means.units())
+                                + ").");
                 return true;
             }
         }

@@ -28,10 +28,12 @@ import org.hosewright.ledger.kit.Kit;
 final class SourceReader {
     private static final List<String> FROM = List.of("hydrant", "tank", "draft");
     private static final String CHAIN = "hose in laying order, as in '650 ft supply-4'";
+    private static final String STANDS_AT_IT = "none: the pump stands at it; suction hose belongs under draft";
     private static final String ONE = "one of hydrant, tank and draft";
 
     private final Kit kit;
     private final String engine;
+    private final Set<String> relaying = new LinkedHashSet<>();
 
     /** @param engine id of the engine that is fed */
     SourceReader(Kit kit, String engine) {
@@ -48,8 +50,8 @@ final class SourceReader {
         YamlValue list = map.get("lines", "two supplies or more");
         List<LaidSource> lines = new ArrayList<>();
         for (YamlValue line : list.list()) {
-            line.map().only("hydrant", "tank", "draft", "hose", "rise", "keep");
-            lines.add(one(line.map(), List.of()));
+            line.map().only("hydrant", "tank", "draft", "relay", "hose", "rise");
+            lines.add(beside(one(line.map(), relay(line.map()))));
         }
         if (lines.size() < 2) {
             throw list.refused("lines of the supply", "two or more; a single one stands under supply itself");
@@ -64,11 +66,33 @@ final class SourceReader {
                 lines);
     }
 
+    /** A relay that is not the only line into its intake: what it brings hangs on its last pump's pressure. */
+    private static LaidSource beside(LaidSource line) {
+        if (!line.relay().isEmpty()) {
+            Pumper last = line.relay().get(line.relay().size() - 1);
+            if (last.pump().isEmpty()) {
+                throw new InvalidInput(
+                        "pump pressure of " + last.engine(),
+                        "",
+                        "its pressure, as in pump: 120 psi, since it is not the only line into that intake",
+                        last.where());
+            }
+        }
+        return line;
+    }
+
     private LaidSource one(YamlMap map, List<Pumper> relay) {
         List<String> found =
                 FROM.stream().filter(word -> map.find(word).isPresent()).toList();
         if (found.size() > 1) {
             throw map.get(found.get(1), ONE).refused("a second source", ONE);
+        }
+        if (found.contains("tank") || found.contains("draft")) {
+            for (String word : List.of("hose", "rise")) {
+                if (map.find(word).isPresent()) {
+                    throw map.get(word, ONE).refused(word + " of a " + found.get(0), STANDS_AT_IT);
+                }
+            }
         }
         return new LaidSource(
                 map.place().text(),
@@ -127,7 +151,6 @@ final class SourceReader {
     /** The engines between the source and this one, none of them twice. */
     private List<Pumper> relay(YamlMap supply) {
         List<Pumper> relay = new ArrayList<>();
-        Set<String> seen = new LinkedHashSet<>();
         supply.find("relay").ifPresent(list -> {
             for (YamlValue one : list.list()) {
                 Pumper pumper = pumper(one.map());
@@ -138,7 +161,7 @@ final class SourceReader {
                             "another engine than the one that this lay starts from",
                             pumper.where());
                 }
-                if (!seen.add(pumper.engine())) {
+                if (!relaying.add(pumper.engine())) {
                     throw new InvalidInput(
                             "engine of the relay, a second time", pumper.engine(), "each engine once", pumper.where());
                 }

@@ -59,32 +59,47 @@ final class Supplies {
                     + QuantityShown.of(kit.units()).text(USUAL_KEEP) + " is kept.");
         }
         Pressure keep = laid.keep().orElse(USUAL_KEEP);
-        if (!laid.lines().isEmpty()) {
-            return Optional.of(new Supply(laid.lines().stream().map(this::feed).toList(), keep));
+        if (laid.lines().isEmpty()) {
+            return Optional.of(new Supply(List.of(relayed(laid, keep, "")), keep));
         }
-        return Optional.of(laid.relay().isEmpty() ? new Supply(List.of(feed(laid)), keep) : relay(laid, keep));
+        List<Feed> feeds = new ArrayList<>();
+        for (LaidSource line : laid.lines()) {
+            feeds.add(relayed(line, keep, " of supply line " + (feeds.size() + 1)));
+        }
+        return Optional.of(new Supply(feeds, keep));
     }
 
-    /** Engines in line: each feeds the next, the source the first. */
-    private Supply relay(LaidSource laid, Pressure keep) {
-        Supply supply = new Supply(List.of(feed(laid)), keep);
+    /** Engines in line: each feeds the next, the source the first.
+     *
+     * @param which which of several supply lines it is, as a phrase; empty where it is the only one
+     */
+    private Feed relayed(LaidSource laid, Pressure keep, String which) {
+        Feed feed = feed(laid, which);
         for (LaidSource.Pumper pumper : laid.relay()) {
             Engine engine = KitLines.get(kit.engines(), pumper.engine(), "engine of the relay")
                     .engine();
+            Supply supply = new Supply(List.of(feed), keep);
             Source source = new Source.Pumper(engine, engine.getDischarge(pumper.discharge()), pumper.pump(), supply);
-            supply = new Supply(List.of(feed(source, pumper.hose(), pumper.rise(), pumper.engine())), keep);
+            feed = feed(source, pumper.hose(), pumper.rise(), pumper.engine());
         }
-        return supply;
+        return feed;
     }
 
-    private Feed feed(LaidSource laid) {
+    private Feed feed(LaidSource laid, String which) {
         LaidSource.From from = laid.from()
                 .orElseThrow(() -> new InvalidInput(
                         "source of a supply line", "", "one of hydrant, tank and draft", laid.where()));
         if (from instanceof LaidSource.Hydrant test) {
-            return feed(hydrant(test), laid.hose(), laid.rise(), "the hydrant");
+            return feed(hydrant(test, which), laid.hose(), laid.rise(), "the hydrant" + which);
         }
         if (from instanceof LaidSource.Tank tank) {
+            if (tank.loss().isEmpty() && !which.isEmpty()) {
+                throw new InvalidInput(
+                        "loss from the tank to the pump" + which,
+                        "",
+                        "a loss, as in loss: 10 psi @ 500 gpm, since it is not the only line into that intake",
+                        laid.where());
+            }
             if (tank.loss().isEmpty()) {
                 assumed.add("The loss from the tank to the pump is not known: none is taken.");
             }
@@ -94,15 +109,15 @@ final class Supplies {
         return draft((LaidSource.Draft) from);
     }
 
-    private Source hydrant(LaidSource.Hydrant test) {
+    private Source hydrant(LaidSource.Hydrant test, String which) {
         HydrantCurve curve = new HydrantCurve(test.still(), test.residual(), test.at());
         test.tested().ifPresent(tests::add);
         cautions.add(test.tested()
-                .map(day -> "The hydrant was tested on " + day + ": it may give less today.")
-                .orElse("The day of the hydrant's test is not known: it may give less today."));
+                .map(day -> "The hydrant" + which + " was tested on " + day + ": it may give less today.")
+                .orElse("The day of the hydrant's test" + which + " is not known: it may give less today."));
         if (curve.isWeakTest()) {
-            cautions.add(
-                    "The hydrant's test drew its pressure down by less than a tenth: what it gives beyond is a guess.");
+            cautions.add("The hydrant's test" + which
+                    + " drew its pressure down by less than a tenth: what it gives beyond is a guess.");
         }
         return new Source.Hydrant(curve);
     }

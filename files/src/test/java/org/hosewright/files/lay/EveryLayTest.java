@@ -41,17 +41,53 @@ class EveryLayTest {
         return node.at(at).asDouble();
     }
 
-    /** Engine 41 pumps what leaves engine 42 its 20 psi: 20 + 0.08 x 8 x 3.217^2 + 0.434 x 60 + 0.05 x 3.217^2. */
+    /** Engine 41 pumps what leaves engine 42 its 20 psi: 20 + 0.08 x 8 x 3.217^2 + 0.434 x 100 + 0.05 x 3.217^2. */
     @Test
     void relayMatchesPractice() {
         JsonNode json = example("relay");
         assertThat(number(json, "/pump/flow/value")).isCloseTo(321.7, within(0.5));
         assertThat(number(json, "/pump/intake/value")).isCloseTo(20, within(1e-6));
-        double needed_psi = 20 + (0.08 * 8 + 0.05) * 3.217 * 3.217 + 0.434 * 60;
+        double needed_psi = 20 + (0.08 * 8 + 0.05) * 3.217 * 3.217 + 0.434 * 100;
         assertThat(json.at("/pumps/0/engine").asText()).isEqualTo("engine-41");
         assertThat(number(json, "/pumps/0/pressure/value")).isCloseTo(needed_psi, within(BY_HAND_PSI));
         assertThat(json.at("/cautions").toString()).doesNotContain("below the 20 psi to keep");
         assertThat(json.at("/limits").findValuesAsText("kind")).contains("supply");
+    }
+
+    /** Little rise needs less than the hydrant brings: an idling pump passes that on, and the next intake has more. */
+    @Test
+    void idlingRelayPassesOnWhatItIsFedHolds() {
+        String low = Examples.text("hill-road.relay.lay.yaml").replace("rise: 100 ft", "rise: 60 ft");
+        JsonNode json = json(low);
+        double fed_psi = number(json, "/pumps/0/intake/value");
+        assertThat(number(json, "/pumps/0/pressure/value")).isCloseTo(fed_psi, within(1e-9));
+        double left_psi = fed_psi - (0.08 * 8 + 0.05) * 3.217 * 3.217 - 0.434 * 60;
+        assertThat(number(json, "/pump/intake/value")).isCloseTo(left_psi, within(BY_HAND_PSI));
+        JsonNode less = json(low.replace("rise: 60 ft }", "rise: 60 ft, pump: 50 psi }"));
+        assertThat(less.at("/outside").toString()).contains("engine-41 is to hold 50 psi, less than the 58 psi");
+    }
+
+    /** What a pump gives goes by what it adds: fed with 20 psi it may stand 20 psi higher than out of the tank. */
+    @Test
+    void capacityGoesByWhatThePumpAddsHolds() {
+        String fed =
+                Examples.text("hill-road.relay.lay.yaml").replace("ask: { tip: 50 psi }", "ask: { pump: 170 psi }");
+        double most = limit(json(fed), "the capacity of the pump at that pressure");
+        double intake_psi = number(json(fed), "/pump/intake/value");
+        double left = intake_psi >= 20 ? 1500 : 1500 * (1 - 0.3 * (20 - intake_psi) / 50);
+        assertThat(most).isCloseTo(left, within(1e-6));
+        String bare = fed.replaceAll("(?s)supply:.*?lines:", "lines:");
+        assertThat(limit(json(bare), "the capacity of the pump at that pressure"))
+                .isCloseTo(1500 * (1 - 0.3 * 20 / 50), within(1e-6));
+    }
+
+    private static double limit(JsonNode json, String what) {
+        for (JsonNode limit : json.at("/limits")) {
+            if (limit.at("/what").asText().equals(what)) {
+                return limit.at("/limit/value").asDouble();
+            }
+        }
+        throw new AssertionError(what + " is not among " + json.at("/limits"));
     }
 
     /** Both lines meet at one pressure, so that flows share as the roots of what each loses. */

@@ -63,6 +63,9 @@ record Feeding(Supply supply) {
 
     /** What one source brings at an intake pressure [m3/s]. */
     double flow_m3s(Feed feed, double intake_Pa) {
+        if (feed.lines().stream().anyMatch(line -> line.runs().isEmpty())) {
+            return Rising.zero(q -> intake_Pa - source_Pa(feed, q), 0, MOST_M3S, 0);
+        }
         double high = 1e-3;
         while (linesBring_m3s(feed, high, intake_Pa) > high && high < MOST_M3S) {
             high *= 2;
@@ -128,7 +131,10 @@ record Feeding(Supply supply) {
                 - pumper.discharge().lossOrNone().at(flow).pascals();
     }
 
-    /** The pump pressure of an engine of a relay: the one that was set, or what leaves the next intake its least [Pa]. */
+    /** The pump pressure of an engine of a relay: the one that was set, or what leaves the next intake its least [Pa].
+     *
+     * <p>An idling pump passes on what it is fed: it never gives less.
+     */
     double pump_Pa(Source.Pumper pumper, Feed feed, double flow_m3s) {
         if (pumper.pump().isPresent()) {
             return pumper.pump().get().pascals();
@@ -138,9 +144,10 @@ record Feeding(Supply supply) {
             throw new InvalidInput(what, "", "a pressure, since it is not the only line into that intake", "");
         }
         Flow flow = new Flow(flow_m3s);
-        return supply.keep().pascals()
+        double needed_Pa = supply.keep().pascals()
                 + drop_Pa(feed.lines().get(0), flow_m3s)
                 + pumper.discharge().lossOrNone().at(flow).pascals();
+        return Math.max(needed_Pa, new Feeding(pumper.supply()).intake_Pa(flow_m3s));
     }
 
     /** The least pressure that may stand at the intake: what is to be kept, or for lifted water what the air gives [Pa]. */

@@ -56,13 +56,7 @@ public record Intake(
 
         /** How it stands against its own capacity, where it is known. */
         Optional<Limit> findCapacity() {
-            return with.rated()
-                    .map(rated -> new Limit(
-                            "the capacity of " + engine(),
-                            LimitKind.PUMP,
-                            flow,
-                            new RatedCurve(rated).capacity(net()),
-                            "rated curve by net pressure: 100 % to 150 psi, 70 % at 200, 50 % at 250"));
+            return with.rated().map(rated -> new RatedCurve(rated).limit("the capacity of " + engine(), flow, net()));
         }
 
         /** What the pump adds. */

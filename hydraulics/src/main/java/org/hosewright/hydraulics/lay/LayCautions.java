@@ -49,9 +49,11 @@ public final class LayCautions {
             pieces.findLess(tip, ask).ifPresent(says::add);
         }
         says.addAll(pieces.list());
+        Bounds unrated = bounds.withPump(bounds.ceiling(), Optional.empty());
         for (AtTip tip : lay.tips()) {
-            says.addAll(Cautions.list(tip.path(), wet(tip.state()), bounds, units));
+            says.addAll(Cautions.list(tip.path(), wet(tip.state()), unrated, units));
         }
+        bounds.rated().flatMap(rated -> Cautions.findRating(lay.net(), units)).ifPresent(says::add);
         return new ArrayList<>(says);
     }
 

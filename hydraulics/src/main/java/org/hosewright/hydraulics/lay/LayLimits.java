@@ -12,11 +12,12 @@ import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.limit.LimitKind;
 import org.hosewright.hydraulics.limit.LineLimits;
+import org.hosewright.hydraulics.limit.RatedCurve;
 import org.hosewright.hydraulics.line.LineState;
 
 /** Every limit that a lay stands against, nozzles open and nozzles shut. */
 public final class LayLimits {
-    private static final Set<LimitKind> OF_PUMP = Set.of(LimitKind.SUPPLY, LimitKind.CEILING, LimitKind.PUMP);
+    private static final Set<LimitKind> OF_PUMP = Set.of(LimitKind.SUPPLY, LimitKind.CEILING);
 
     private LayLimits() {}
 
@@ -55,7 +56,7 @@ public final class LayLimits {
         return List.copyOf(limits);
     }
 
-    /** What the pump and its supply are held to, at the sum of the flows. */
+    /** What the pump and its supply are held to, at the sum of the flows; the capacity by what the pump itself adds. */
     private static List<Limit> ofPump(LayState lay, Bounds bounds) {
         AtTip first = lay.tips().get(0);
         LineState one = first.state();
@@ -68,9 +69,17 @@ public final class LayLimits {
                 one.pipingLoss(),
                 one.applianceLoss(),
                 one.rise());
-        return LineLimits.of(first.path(), sum, bounds.withCrew(Optional.empty())).stream()
-                .filter(limit -> OF_PUMP.contains(limit.kind()))
-                .toList();
+        List<Limit> limits = new ArrayList<>();
+        for (Limit limit : LineLimits.of(first.path(), sum, bounds.withCrew(Optional.empty()))) {
+            if (OF_PUMP.contains(limit.kind())) {
+                limits.add(limit);
+            }
+        }
+        bounds.rated()
+                .map(RatedCurve::new)
+                .ifPresent(curve ->
+                        limits.add(curve.limit("the capacity of the pump at that pressure", lay.flow(), lay.net())));
+        return limits;
     }
 
     private static int people(AtTip tip) {

@@ -123,6 +123,12 @@ public record LayState(
         return new LayState(pump, flow, tips, gates, parts, side);
     }
 
+    /** What the pump adds to its intake; where the supply is not known, all of its pressure. */
+    public Pressure net() {
+        double intake_Pa = intake.map(side -> side.pressure().pascals()).orElse(0.0);
+        return new Pressure(pump.pascals() - intake_Pa);
+    }
+
     /** The open tips. */
     public List<AtTip> open() {
         return tips.stream().filter(tip -> !tip.outlet().shut()).toList();

@@ -118,11 +118,44 @@ record PieceCautions(LayState lay, QuantityShown shown) {
                     + shown.text(new Pressure(-intake.least().pascals()))
                     + ".");
         }
+        addIdle(says, "The pump", lay.pump(), intake.pressure());
         for (Intake.PumpState pump : intake.pumps()) {
-            if (pump.intake().pascals() < pump.least().pascals() - Feeding.SAME_PA) {
-                says.add("The intake of " + pump.engine() + " would stand at " + shown.text(pump.intake())
-                        + ", below the " + shown.text(pump.least()) + " to keep.");
+            addPump(says, pump);
+        }
+        addIdleLines(says, intake);
+    }
+
+    private void addPump(List<String> says, Intake.PumpState pump) {
+        boolean lifts = pump.least().pascals() < 0;
+        if (pump.intake().pascals() < pump.least().pascals() - Feeding.SAME_PA) {
+            says.add(
+                    lifts
+                            ? pump.engine() + " would have to lift by "
+                                    + shown.text(new Pressure(-pump.intake().pascals()))
+                                    + ", more than the air gives to count on, "
+                                    + shown.text(new Pressure(-pump.least().pascals())) + "."
+                            : "The intake of " + pump.engine() + " would stand at " + shown.text(pump.intake())
+                                    + ", below the " + shown.text(pump.least()) + " to keep.");
+        }
+        addIdle(says, pump.engine(), pump.pump(), pump.intake());
+    }
+
+    /** Lines beside stronger ones, whose clappers stay shut. */
+    private void addIdleLines(List<String> says, Intake intake) {
+        for (Piece piece : intake.hoses()) {
+            if (piece.flow().cubicMetresPerSecond() == 0 && lay.flow().cubicMetresPerSecond() > 0) {
+                says.add("Nothing comes through " + piece.what() + " from " + piece.place()
+                        + ": it brings less pressure" + " than stands at the intake that it leads to.");
             }
+        }
+    }
+
+    /** A pump cannot hold less than what stands at its intake. */
+    private void addIdle(List<String> says, String pump, Pressure at, Pressure intake) {
+        if (at.pascals() < intake.pascals() - Feeding.SAME_PA) {
+            says.add(pump + " is to hold " + shown.text(at) + ", less than the " + shown.text(intake)
+                    + " at its intake: no pump holds less than it is fed. Idling it gives at least "
+                    + shown.text(intake) + "; gate its discharge down.");
         }
     }
 

@@ -33,9 +33,11 @@ final class SupplyTrace {
     void walk(Supply supply, double flow_m3s) {
         Feeding feeding = new Feeding(supply);
         double intake_Pa = feeding.intake_Pa(flow_m3s);
+        int number = 0;
         for (Feed feed : supply.feeds()) {
+            number++;
             double own_m3s = supply.feeds().size() == 1 ? flow_m3s : feeding.flow_m3s(feed, intake_Pa);
-            String place = "supply";
+            String place = supply.feeds().size() == 1 ? "supply" : "supply line " + number;
             if (feed.source() instanceof Source.Pumper pumper) {
                 place = pumper.engine().id();
                 pumper(pumper, feeding.pump_Pa(pumper, feed, own_m3s), own_m3s);

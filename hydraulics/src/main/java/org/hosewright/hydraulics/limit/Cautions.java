@@ -3,6 +3,7 @@ package org.hosewright.hydraulics.limit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.hosewright.hydraulics.equipment.Automatic;
 import org.hosewright.hydraulics.equipment.Hose;
@@ -33,7 +34,7 @@ public final class Cautions {
             addHose(says, run.hose(), bounds.testAge(run.hose().id()));
         }
         addTip(says, line, state, units);
-        addRating(says, state, bounds, units);
+        bounds.rated().flatMap(rated -> findRating(state.pump(), units)).ifPresent(says::add);
         return new ArrayList<>(says);
     }
 
@@ -50,7 +51,7 @@ public final class Cautions {
             if (limit.broken()) {
                 says.add("When the nozzle shuts, the pressure control may let the pressure rise by "
                         + text(CONTROL_RISE, units) + ": " + limit.what() + ", would see " + text(limit.at(), units)
-                        + ", above " + text(limit.limit(), units) + " (" + limit.rule() + ").");
+                        + ", above " + text(limit.limit(), units) + " (" + limit.rule(units) + ").");
             }
         }
     }
@@ -83,12 +84,12 @@ public final class Cautions {
         }
     }
 
-    private static void addRating(Set<String> says, LineState state, Bounds bounds, UnitSystem units) {
-        if (bounds.rated().isPresent()
-                && state.pump().pascals() > RatedCurve.lastRated().pascals()) {
-            says.add("The pump's rating says nothing above " + text(RatedCurve.lastRated(), units)
-                    + ": its capacity there is a guess.");
-        }
+    /** What is to be said of a pump's rating at a net pressure, where it says nothing there. */
+    public static Optional<String> findRating(Pressure net, UnitSystem units) {
+        return net.pascals() > RatedCurve.lastRated().pascals()
+                ? Optional.of("The pump's rating says nothing above " + text(RatedCurve.lastRated(), units)
+                        + ": its capacity there is a guess.")
+                : Optional.empty();
     }
 
     private static String text(Quantity quantity, UnitSystem units) {

@@ -51,11 +51,6 @@ public final class LineLimits {
     }
 
     private static Limit pump(RatedCurve curve, LineState state) {
-        return new Limit(
-                "the capacity of the pump at that pressure",
-                LimitKind.PUMP,
-                state.flow(),
-                curve.capacity(state.pump()),
-                "rated curve: 100 % to 150 psi, 70 % at 200, 50 % at 250");
+        return curve.limit("the capacity of the pump at that pressure", state.flow(), state.pump());
     }
 }

@@ -4,6 +4,8 @@ import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** What a pump in good order gives at a pressure: its rated capacity to 150 psi, 70 % at 200, 50 % at 250.
  *
@@ -11,8 +13,8 @@ import org.hosewright.hydraulics.quantity.Pressure;
  *
  * @param rated rated capacity; above 0
  * @source NFPA 1911 pump test points, as in reference sheets; straight lines between them are common practice
- * @validFor net pressure to 250 psi; discharge pressure is taken as net, which is on the safe side where the intake
- *     is under pressure
+ * @validFor net pressure to 250 psi; where the intake's pressure is not known the discharge's is taken as net, which is
+ *     on the safe side unless the pump lifts water
  */
 public record RatedCurve(Flow rated) {
     private static final double[] PRESSURE_PA = {
@@ -30,7 +32,22 @@ public record RatedCurve(Flow rated) {
         return new Pressure(PRESSURE_PA[2]);
     }
 
-    /** The flow that the pump gives at a pressure. */
+    /** What the rating says, as a phrase in a company's units. */
+    public static String rule(UnitSystem units) {
+        QuantityShown shown = QuantityShown.of(units);
+        return "rated curve by net pressure: 100 % to " + shown.text(new Pressure(PRESSURE_PA[0])) + ", 70 % at "
+                + shown.text(new Pressure(PRESSURE_PA[1])) + ", 50 % at " + shown.text(lastRated());
+    }
+
+    /** How a flow stands against what the pump gives at a net pressure.
+     *
+     * @param what fit to follow "stopped by"
+     */
+    public Limit limit(String what, Flow flow, Pressure net) {
+        return new Limit(what, LimitKind.PUMP, flow, capacity(net), rule(UnitSystem.US));
+    }
+
+    /** The flow that the pump gives at a net pressure. */
     public Flow capacity(Pressure pump) {
         return new Flow(rated.cubicMetresPerSecond() * along(PRESSURE_PA, SHARE, pump.pascals()));
     }

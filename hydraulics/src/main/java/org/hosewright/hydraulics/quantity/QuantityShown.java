@@ -39,6 +39,10 @@ public final class QuantityShown {
         return system == UnitSystem.US ? US : SI;
     }
 
+    public UnitSystem units() {
+        return system;
+    }
+
     /** Number and unit: "103 psi", "550 ft", "1 3/4 in", "9.19 psi per 100 ft at 100 gpm". */
     public String text(Quantity quantity) {
         if (quantity instanceof Length length && length.metres() != 0 && Math.abs(length.metres()) < SMALL_M) {

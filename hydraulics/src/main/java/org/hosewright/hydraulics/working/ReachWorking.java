@@ -119,12 +119,13 @@ public final class ReachWorking {
         String says = "Pump pressure that " + stop.what() + " allows";
         if (stop.kind() == LimitKind.PUMP) {
             String numbers = "the pump still gives " + paper.flow(state.flow()) + paper.flowUnit() + " there";
-            return new Row("pump", says, "", numbers, stop.rule(), show(most));
+            return new Row("pump", says, "", numbers, stop.rule(paper.units()), show(most));
         }
         double fall = show(most) - paper.units().show(stop.limit());
         boolean level = Math.abs(fall) < 1e-6;
         String head = level ? "" : (fall < 0 ? " \u2212 " : " + ") + Paper.significant(Math.abs(fall), 5);
-        String source = stop.rule() + (level ? "" : "; the height of that place below or above the pump counts");
+        String source =
+                stop.rule(paper.units()) + (level ? "" : "; the height of that place below or above the pump counts");
         return new Row("pump", says, "", paper.given(stop.limit()) + head, source, show(most));
     }
 
@@ -143,7 +144,7 @@ public final class ReachWorking {
                 "",
                 paper.given(stop.at()) + unit + " against " + paper.given(stop.limit()) + unit,
                 "0 " + paper.units().length().symbol(),
-                stop.rule());
+                stop.rule(paper.units()));
     }
 
     private Length hundred() {

@@ -126,7 +126,7 @@ final class LayShown {
                 .put("kind", limit.kind().word());
         json.put("at", shown.text(limit.at())).put("limit", shown.text(limit.limit()));
         json.put("used", Math.round(100 * limit.used())).put("broken", limit.broken());
-        return json.put("rule", limit.rule());
+        return json.put("rule", limit.rule(shown.units()));
     }
 
     private ObjectNode method(FieldMethods one) {
@@ -145,7 +145,7 @@ final class LayShown {
 
     static String breaks(Limit limit, QuantityShown shown) {
         return limit.what() + ": " + shown.text(limit.at()) + ", above " + shown.text(limit.limit()) + " ("
-                + limit.rule() + ").";
+                + limit.rule(shown.units()) + ").";
     }
 
     private Optional<AtTip> findTip(Optional<String> asked) {

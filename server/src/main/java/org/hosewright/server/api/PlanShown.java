@@ -79,7 +79,7 @@ final class PlanShown {
     private ObjectNode check(Limit limit) {
         ObjectNode json = Answer.object().put("what", limit.what());
         json.put("at", shown.text(limit.at())).put("limit", shown.text(limit.limit()));
-        return json.put("used", Math.round(100 * limit.used())).put("rule", limit.rule());
+        return json.put("used", Math.round(100 * limit.used())).put("rule", limit.rule(shown.units()));
     }
 
     private ObjectNode foreseen(Foreseen seen) {

@@ -11,14 +11,20 @@ const STEP_Y = 78;
 const LEFT = 96;
 const RELAY = 136;
 
-/** The engines that relay the water, the one at the source first. @param {any} lay @returns {any[]} */
-function relayed(lay) {
-  return lay.supply?.relay ?? [];
+const SUPPLY_Y = 64;
+
+/** Each line into the engine at the fire: the word of its source and the engines that relay its water, the one at the source first.
+ * @param {any} lay @returns {{ word: string, relay: any[] }[]} */
+function supplies(lay) {
+  if (!lay.supply) return [];
+  return (lay.supply.lines ?? [lay.supply]).map((/** @type {any} */ one) => ({
+    word: ['hydrant', 'tank', 'draft'].find((word) => word in one) ?? 'supply', relay: one.relay ?? [],
+  }));
 }
 
 /** Where the engine at the fire stands. @param {any} lay */
 function leftOf(lay) {
-  return LEFT + RELAY * relayed(lay).length;
+  return LEFT + RELAY * Math.max(0, ...supplies(lay).map((one) => one.relay.length));
 }
 
 /** The words of a leg's hose and rise. @param {Leg} leg */
@@ -127,18 +133,25 @@ function box(x, y, engine, pressure) {
     <text class="word" x=${x} y=${y + 16} font-size="12" text-anchor="middle">${engine}</text>`;
 }
 
+/** A line into the engine at the fire. @param {{ word: string, relay: any[] }} one @param {number} y @param {Knot} engine @param {any} shown */
+function feed({ word, relay }, y, engine, shown) {
+  const end = engine.x - 40;
+  return svg`<path class="mk lay-hose" d="M4 ${y}H${end - 30}C${end - 10} ${y} ${end - 20} ${engine.y} ${end} ${engine.y}"></path>
+    <text class="word" x="4" y=${y - 8} font-size="12">${word}</text>
+    ${relay.map((one, i) => box(LEFT + RELAY * i, y, one.engine, gauge(shown, `${one.engine} pump`)))}`;
+}
+
 /** @param {any} lay @param {any} shown */
 export function diagram(lay, shown) {
   const { engine, knots, hoses, rows } = place(lay, shown);
-  const supply = lay.supply ? Object.keys(lay.supply).find((key) => ['hydrant', 'tank', 'draft', 'relay', 'lines'].includes(key)) ?? 'supply' : '';
+  const fed = supplies(lay);
+  const top = Math.max(fed.length > 1 ? 34 : 0, engine.y - (fed.length - 1) / 2 * SUPPLY_Y);
   const right = Math.max(...knots.map((knot) => knot.x)) + 150;
-  const height = (rows + 1) * STEP_Y;
+  const height = Math.max((rows + 1) * STEP_Y, fed.length > 1 ? top + fed.length * SUPPLY_Y - 20 : 0);
   const gates = new Map((shown?.gates ?? []).map((/** @type {any} */ gate) => [gate.discharge, gate.down]));
   return html`<svg class="drawing lay-drawing" viewBox="0 0 ${right} ${height}" width=${Math.round(right * 1.15)} role="img" aria-label=${says(lay, shown)}>
-    ${supply ? svg`<line class="mk lay-hose" x1="4" y1=${engine.y} x2=${engine.x - 40} y2=${engine.y}></line>
-      <text class="word" x="4" y=${engine.y - 8} font-size="12">${supply}</text>
-      ${shown?.pump.intake ? svg`<text class="word lay-words" x=${engine.x - 46} y=${engine.y + 18} font-size="12" text-anchor="end">${shown.pump.intake}</text>` : nothing}` : nothing}
-    ${relayed(lay).map((one, i) => box(LEFT + RELAY * i, engine.y, one.engine, gauge(shown, `${one.engine} pump`)))}
+    ${fed.map((one, i) => feed(one, top + i * SUPPLY_Y, engine, shown))}
+    ${fed.length && shown?.pump.intake ? svg`<text class="word lay-words" x=${engine.x - 46} y=${engine.y + 18} font-size="12" text-anchor="end">${shown.pump.intake}</text>` : nothing}
     ${hoses.map(({ from, to, says: words, wet }) => svg`<path class="mk lay-hose ${wet ? '' : 'dry'}" d="M${from.x} ${from.y}C${from.x + 40} ${from.y} ${from.x + 20} ${to.y} ${from.x + 60} ${to.y}L${to.x} ${to.y}"></path>
       <text class="word lay-words" x=${to.x - 16} y=${to.y - 8} font-size="12" text-anchor="end">${set(words)}</text>`)}
     ${lay.lines.map((/** @type {Leg} */ line, /** @type {number} */ i) => svg`<text class="word lay-words" x=${engine.x + 96} y=${linesY(hoses, engine)[i] + 17} font-size="12">${line.discharge}${gates.has(line.discharge) ? `, gate down ${gates.get(line.discharge)}` : ''}</text>`)}

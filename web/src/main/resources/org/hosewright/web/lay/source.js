@@ -77,7 +77,7 @@ function put(lay, word, kit, us) {
   }
   const least = us ? '20 psi' : '150 kPa';
   if (word === 'lines') {
-    const before = lay.supply && wordOf(lay.supply) ? without(lay.supply) : fresh(lay, 'hydrant', kit, us);
+    const before = lay.supply && wordOf(lay.supply) ? without(lay.supply, us) : fresh(lay, 'hydrant', kit, us);
     lay.supply = { keep: lay.supply?.keep ?? least, lines: [before, fresh(lay, 'hydrant', kit, us)] };
   } else {
     lay.supply = { ...fresh(lay, word, kit, us), ...(word === 'hydrant' && { keep: least }) };
@@ -87,9 +87,21 @@ function put(lay, word, kit, us) {
   Object.assign(lay, { engine, supply, ...rest });
 }
 
-/** A supply as one line among several. @param {Supply} supply @returns {Supply} */
-function without({ keep: _, relay: __, ...rest }) {
+/** A supply as one line among several; a relay beside others needs its last pump's pressure. @param {Supply} supply @param {boolean} us @returns {Supply} */
+function without({ keep: _, ...rest }, us) {
+  if (rest.relay) rest.relay[rest.relay.length - 1].pump ??= besides(us);
+  if (rest.tank) rest.tank.loss ??= tankLoss(us);
   return rest;
+}
+
+/** What a pump of a relay beside others is first taken to stand at. @param {boolean} us */
+function besides(us) {
+  return us ? '100 psi' : '700 kPa';
+}
+
+/** What tank piping beside other supply lines is first taken to lose. @param {boolean} us */
+function tankLoss(us) {
+  return us ? '10 psi @ 500 gpm' : '70 kPa @ 1900 L/min';
 }
 
 /** @param {Desk} desk @param {Supply} supply */
@@ -98,22 +110,28 @@ function several(desk, supply) {
   return html`<ol class="lay-legs">${supply.lines.map((/** @type {Supply} */ line, /** @type {number} */ i) => {
     const word = wordOf(line);
     return html`<li><h3>Supply line ${i + 1}</h3><div class="fields" role="group" aria-label="Supply line ${i + 1}">
-      ${choice('From', word, SOURCES, (to) => change(() => { supply.lines[i] = fresh(lay, to, kit, us); }))}${fields(desk, line, word)}</div>
+      ${choice('From', word, SOURCES, (to) => change(() => { supply.lines[i] = without(fresh(lay, to, kit, us), us); }))}${fields(desk, line, word)}</div>
+      ${relay(desk, line, true)}
       ${supply.lines.length > 2 ? html`<p><button @click=${() => change(() => { supply.lines.splice(i, 1); }, `Supply line ${i + 1} taken up.`)}>Take up supply line ${i + 1}</button></p>` : nothing}</li>`;
   })}</ol>
     <div class="fields">${keep(desk, supply, 'lines')}</div>
     <p><button @click=${() => change(() => supply.lines.push(fresh(lay, 'hydrant', kit, us)))}>Lay another supply line</button></p>`;
 }
 
-/** The engines between source and pump, the one at the source first. @param {Desk} desk @param {Supply} supply */
-function relay(desk, supply) {
+/** Every engine that the supply relays over. @param {Supply} supply @returns {string[]} */
+function relaying(supply) {
+  return [supply, ...(supply.lines ?? [])].flatMap((line) => (line.relay ?? []).map((/** @type {any} */ one) => one.engine));
+}
+
+/** The engines between source and pump, the one at the source first. @param {Desk} desk @param {Supply} supply @param {boolean} [beside] whether other lines lead into the same intake */
+function relay(desk, supply, beside = false) {
   const { lay, kit, us, change } = desk;
   const pumpers = supply.relay ?? [];
-  const taken = [lay.engine, ...pumpers.map((/** @type {any} */ one) => one.engine)];
+  const taken = [lay.engine, ...relaying(lay.supply)];
   const free = Object.keys(kit.engines ?? {}).filter((id) => !taken.includes(id) && Object.keys(kit.engines[id].discharges ?? {}).length > 0);
   return html`${pumpers.length ? html`<ol class="lay-legs">${pumpers.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li><h3>${one.engine} in the relay</h3>${pumper(desk, one)}
       <p><button @click=${() => change(() => { pumpers.splice(i, 1); if (pumpers.length === 0) delete supply.relay; }, `${one.engine} taken out of the relay.`)}>Take ${one.engine} out</button></p></li>`)}</ol>` : nothing}
-    ${free.length ? html`<p><button @click=${() => change(() => { supply.relay = [...pumpers, { engine: free[0], discharge: Object.keys(kit.engines[free[0]].discharges)[0], hose: freshHose(kit, us), rise: us ? '0 ft' : '0 m' }]; })}>Let ${free[0]} relay the water</button></p>` : nothing}`;
+    ${free.length ? html`<p><button @click=${() => change(() => { supply.relay = [...pumpers, { engine: free[0], discharge: Object.keys(kit.engines[free[0]].discharges)[0], hose: freshHose(kit, us), rise: us ? '0 ft' : '0 m', ...(beside && { pump: besides(us) }) }]; })}>Let ${free[0]} relay the water</button></p>` : nothing}`;
 }
 
 /** @param {Desk} desk @param {any} one */
