@@ -9,11 +9,9 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.hosewright.hydraulics.line.Line;
-import org.hosewright.hydraulics.network.Freed;
 import org.hosewright.hydraulics.network.Network;
 import org.hosewright.hydraulics.network.NetworkSolver;
 import org.hosewright.hydraulics.network.NetworkState;
-import org.hosewright.hydraulics.network.Scenarios;
 
 /** CPU microseconds a solve, of the whole process once it is warm.
  *
@@ -22,15 +20,19 @@ import org.hosewright.hydraulics.network.Scenarios;
  * memory FILE           what one solve takes from the heap [MB]
  * solve FILE COUNT      whole solves of networks that stand ready: laying out, ordering, solving
  * call  FILE COUNT      the same, and the network built from names each time
- * batch FILE COUNT      scenarios of one network laid out once: the head of the first node and the loss of the first hose
- *                       vary, each scenario from no answer known before
+ * batch FILE COUNT      tables of scenarios of one network laid out once: the head of the first node and the loss of the
+ *                       first hose vary, each scenario from no answer known before
  * along FILE COUNT      the same, each scenario from the network's own answer along its tangent
+ * one   FILE COUNT      the same as batch, scenario by scenario
  * line  FILE COUNT      lines that stand ready, in closed form
  * line-call FILE COUNT  the same, and the line built from its equipment each time
  * </pre>
  */
 public final class Measure {
     private static final int VARIED = 100;
+
+    /** Scenarios of one table. */
+    private static final int TABLE = 640;
 
     /** Long enough for the compiler to be done. */
     private static final int WARM_share = 2;
@@ -50,14 +52,16 @@ public final class Measure {
     }
 
     private static void time(String[] words, Path file) throws IOException {
-        int count = Integer.parseInt(words[2]);
+        boolean inTables = words[0].equals("batch") || words[0].equals("along");
+        int atOnce = inTables ? TABLE : 1;
+        int count = Math.max(1, Integer.parseInt(words[2]) / atOnce);
         IntToDoubleFunction once = solving(words[0], file);
         run(once, Math.max(1, count * WARM_share));
         OperatingSystemMXBean machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         long before = machine.getProcessCpuTime();
         double sum = run(once, count);
         long spent = machine.getProcessCpuTime() - before;
-        System.out.println(spent / 1e3 / count);
+        System.out.println(spent / 1e3 / count / atOnce);
         if (Double.isNaN(sum)) {
             throw new IllegalStateException("no flow");
         }
@@ -69,7 +73,10 @@ public final class Measure {
             return i -> flow(Case.of(text, share(i)).network());
         }
         if (what.equals("batch") || what.equals("along")) {
-            return batch(text, what.equals("batch"));
+            return new Batch(text, TABLE).tables(what.equals("batch"));
+        }
+        if (what.equals("one")) {
+            return new Batch(text, VARIED).oneByOne();
         }
         if (what.equals("line-call")) {
             return i -> OneLine.solve(OneLine.of(share(i)), share(i)).flow().cubicMetresPerSecond();
@@ -87,35 +94,11 @@ public final class Measure {
         return i -> flow(networks.get(i % ready));
     }
 
-    private static IntToDoubleFunction batch(List<String> text, boolean afresh) {
-        Case one = Case.of(text, 1);
-        Network network = one.network();
-        String hose = one.firstHose();
-        Freed head = Freed.head("N0");
-        Scenarios scenarios =
-                new Scenarios(network, hose.isEmpty() ? List.of(head) : List.of(head, Freed.coefficient(hose, 0)));
-        double head_Pa = one.firstHead_Pa();
-        double r = hose.isEmpty() ? 0 : network.law(hose).coefficient(0);
-        int asked = scenarios.link("L0");
-        return i -> {
-            scenarios.set(0, head_Pa * share(i));
-            if (r > 0) {
-                scenarios.set(1, r * share(i));
-            }
-            if (afresh) {
-                scenarios.solveAfresh();
-            } else {
-                scenarios.solve();
-            }
-            return scenarios.flow_m3s(asked);
-        };
-    }
-
     private static double flow(Network network) {
         return NetworkSolver.solve(network).flow_m3s("L0");
     }
 
-    private static double share(int at) {
+    static double share(int at) {
         return 1 + 0.1 * (at % VARIED) / VARIED;
     }
 

@@ -78,6 +78,11 @@ final class Folded {
         linksAgain = core.among(changed);
     }
 
+    /** The links of the core that change again and again. */
+    int[] varied() {
+        return linksAgain;
+    }
+
     /** Puts into the core what hangs on the links that vary. */
     void reload() {
         for (int move : movesAgain) {

@@ -161,8 +161,23 @@ final class Iterate {
     /** Sets the scales of pressure and flow from the largest loss and flow of a link [Pa, m3/s]. */
     void scale(double loss_Pa, double flow_m3s) {
         pressure_Pa = Math.max(held_Pa, loss_Pa);
+        largest_m3s = scale_m3s(flow_m3s);
+    }
+
+    /** The flow that misfits are measured by where the largest of a link is known [m3/s]. */
+    double scale_m3s(double flow_m3s) {
         double largest = Math.max(flow_m3s, Math.max(least_m3s, taken_m3s));
-        largest_m3s = largest > 0 ? largest : 1;
+        return largest > 0 ? largest : 1;
+    }
+
+    /** What the fixed heads and pumps span [Pa], once held. */
+    double held_Pa() {
+        return held_Pa;
+    }
+
+    /** Below this, flows no longer steepen the floors of slopes [m3/s]. */
+    double little_m3s() {
+        return little_m3s;
     }
 
     /** Largest imbalance of a free node, as a share of the largest flow [1]. */

@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 final class Newton {
     /** Least slope, as a share of pressure over flow [1]: it rules the rate near no flow, not the answer. */
-    private static final double LEAST = 1e-8;
+    static final double LEAST = 1e-8;
 
     /** Slope of a shut link, as a share of pressure over flow [1]: it leaks less than rounding. */
     private static final double SHUT = 1e14;
@@ -20,13 +20,13 @@ final class Newton {
     private static final double ROUNDING = 1e-13;
 
     /** Drop of a typical link, as a share of the pressure scale [1]: the first straight lines are drawn for it. */
-    private static final double START = 0.05;
+    static final double START = 0.05;
 
     /** The same of a one-way link at a fixed head: a tip takes most of what there is. */
-    private static final double START_AT_END = 0.5;
+    static final double START_AT_END = 0.5;
 
     /** The core is held closer than the whole network, for its pieces lose more than their parts [1]. */
-    private static final double CLOSE = 0.2;
+    static final double CLOSE = 0.2;
 
     /** Networks of no more links than this are taken one step further. */
     private static final int POLISHED = 150;

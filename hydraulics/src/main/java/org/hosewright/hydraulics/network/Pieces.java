@@ -105,6 +105,16 @@ final class Pieces {
         return resistance[link];
     }
 
+    /** The power of a power law, one of a pump among them once tabulated. */
+    double exponent(int link) {
+        return exponent[link];
+    }
+
+    /** What a power law loses with the square of the flow besides. */
+    double besides(int link) {
+        return square[link];
+    }
+
     /** Whether a law has no kinks and is quick to turn round. */
     boolean isSmooth(int link) {
         return kind[link] <= PUMP;

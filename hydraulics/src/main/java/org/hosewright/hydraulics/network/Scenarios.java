@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.network.law.Law;
 import org.hosewright.hydraulics.network.law.OneWay;
 import org.hosewright.hydraulics.network.law.Square;
 import org.hosewright.hydraulics.quantity.Numbers;
+import org.jspecify.annotations.Nullable;
 
 /** One network solved many times with other numbers: folded and laid out once, no memory taken per solve.
  *
@@ -35,6 +36,7 @@ public final class Scenarios {
     private final double[][] headBy;
     private final double[] flow;
     private final double[] head;
+    private @Nullable Abreast abreast;
 
     /** Lays a network out.
      *
@@ -184,22 +186,52 @@ public final class Scenarios {
         }
     }
 
-    /** Solves a table of scenarios.
+    /** Solves a table of scenarios, many abreast: faster by far than one by one.
      *
      * @param values one row for each varied number, one column for each scenario
      * @param links the links asked about
      * @param flows takes the answers, one row for each link [m3/s]
+     * @throws InvalidInput rows or columns that do not fit one another
+     * @throws NotConverged no answer; the worst link is named
      */
     public void solve(double[][] values, int[] links, double[][] flows) {
-        for (int scenario = 0; scenario < flows[0].length; scenario++) {
-            for (int i = 0; i < values.length; i++) {
-                set(i, values[i][scenario]);
-            }
-            solve();
-            for (int k = 0; k < links.length; k++) {
-                flows[k][scenario] = folded.flow_m3s(links[k]);
-            }
+        solve(new Table(this, values, links, flows, false));
+    }
+
+    /** The same, each scenario from no answer known before. */
+    public void solveAfresh(double[][] values, int[] links, double[][] flows) {
+        solve(new Table(this, values, links, flows, true));
+    }
+
+    private void solve(Table table) {
+        if (table.isLong() && Abreast.suits(folded.core())) {
+            abreast = abreast == null ? new Abreast(folded.core()) : abreast;
+            table.solve(abreast);
+        } else {
+            table.solveOneByOne();
         }
+    }
+
+    /** Puts the scenario as set into a lane. */
+    void take(Abreast lanes, int lane, boolean afresh) {
+        folded.reload();
+        lanes.take(lane, folded.varied());
+        if (!afresh) {
+            setOut(folded.core());
+            lanes.takeIterate(lane);
+        }
+    }
+
+    /** Takes a lane's answer to the scenario as set. */
+    void give(Abreast lanes, int lane) {
+        folded.reload();
+        lanes.give(lane);
+        folded.finish();
+    }
+
+    /** How many numbers are varied. */
+    int varied() {
+        return place.length;
     }
 
     /** Flow of a link in the last solve [m3/s]. */

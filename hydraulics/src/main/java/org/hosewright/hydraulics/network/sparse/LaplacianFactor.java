@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LaplacianFactor {
     /** More products than this are gathered column by column, not each sent to its place. */
-    private static final long SENT = 200_000;
+    static final long SENT = 200_000;
 
     private final Pattern pattern;
     private final int @Nullable [] targets;
