@@ -69,8 +69,8 @@ public final class Powers {
         if (e < 0 || e > MOST - LEAST) {
             return Math.pow(x, n);
         }
-        int i = (int) (bits >>> FRACTION - PART) & PARTS - 1;
-        double y = Double.longBitsToDouble(bits & FRACTION_BITS | ONE_BITS);
+        int i = (int) (bits >>> (FRACTION - PART)) & (PARTS - 1);
+        double y = Double.longBitsToDouble((bits & FRACTION_BITS) | ONE_BITS);
         double r = (y - CENTRE[i]) * INVERSE[i];
         double centre = ofCentre[i] * ofTwo[e];
         return centre + centre * (r * (c1 + r * c2 + r * r * (c3 + r * c4 + r * r * c5)));
