@@ -4,8 +4,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.Geolocation;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
@@ -108,9 +110,11 @@ final class GroundTest extends AtStation {
         assertThat(form.locator(".map[data-ready]")).isVisible();
         form.locator(".map").click(new Locator.ClickOptions().setPosition(200, 250));
         form.locator(".map").click(new Locator.ClickOptions().setPosition(330, 200));
-        assertThat(form).containsText("as drawn");
+        assertThat(form).containsText("A straight line on a map is no length of hose");
+        assertThat(button("Take the drawn way as the way to the door")).hasCount(0);
         button("Corner in the middle of the map").click();
-        button("Take it as the way to the door").click();
+        dragTheEndToWholeSections(form);
+        button("Take the drawn way as the way to the door").click();
         assertThat(form.getByLabel("From the rig to the door")).hasValue(Pattern.compile("\\d+ ft"));
         form.locator("summary").last().click();
         form.getByLabel("Address").fill("2 Mill Lane");
@@ -126,6 +130,38 @@ final class GroundTest extends AtStation {
                 .suggestedFilename();
         assertThat(plain).isEqualTo("stretch-2-mill-lane.pdf");
         assertThat(station.ports().leaves().list(LeafKind.STRETCH)).hasSize(2);
+    }
+
+    /** The end, dragged by a mouse, lands where whole sections reach: hose and way agree to the foot. */
+    private void dragTheEndToWholeSections(Locator form) {
+        assertThat(form.locator(".knob")).hasCount(3);
+        var end = form.locator(".knob").last().boundingBox();
+        page.mouse().move(end.x + end.width / 2, end.y + end.height / 2);
+        page.mouse().down();
+        page.mouse().move(end.x + 60, end.y + 40, new Mouse.MoveOptions().setSteps(4));
+        page.mouse().up();
+        assertThat(form.locator(".draw-says")).hasText(Pattern.compile("^\\d*[05]0 ft as drawn: .*"));
+    }
+
+    /** Positions of the browser's own geolocation, with leave: each one of them is recorded. */
+    @Test
+    void positionsOfTheBrowsersGeolocationAreRecordedHold() {
+        page.context().grantPermissions(java.util.List.of("geolocation"));
+        page.context().setGeolocation(new Geolocation(42.5, -68.5).setAccuracy(5));
+        page.navigate(station.at("/ground"));
+        button("Record the walk").click();
+        assertThat(page.locator("hw-walk")).containsText("one position");
+        for (int i = 1; i <= 8; i++) {
+            page.context().setGeolocation(new Geolocation(42.5 + 1e-5 * i, -68.5).setAccuracy(5));
+            assertThat(page.locator("hw-walk"))
+                    .containsText(
+                            Pattern.compile("(" + (i + 1) + "|two|three|four|five|six|seven|eight|nine) positions"));
+            assertThat(page.locator("hw-walk")).containsText("good to 16 ft");
+        }
+        button("coupling").click();
+        button("Stop and look").click();
+        assertThat(page.locator("hw-way")).containsText("coupling");
+        assertThat(page.locator("hw-way")).containsText("along the way");
     }
 
     @Test

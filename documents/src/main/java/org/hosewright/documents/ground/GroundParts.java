@@ -4,6 +4,7 @@ import java.util.List;
 import org.hosewright.documents.matter.Photograph;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
+import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.walk.LineThere;
 
@@ -56,9 +57,12 @@ final class GroundParts {
     /** The first limit in words: what, and how much of it is used. */
     static String limit(LineThere line) {
         return line.first()
-                .map(limit -> (limit.broken() ? "BROKEN: " : "") + limit.what() + ", " + Math.round(100 * limit.used())
-                        + " %")
+                .map(limit -> (limit.broken() ? "BROKEN: " : "") + limit(limit))
                 .orElse("no limit is known");
+    }
+
+    static String limit(Limit limit) {
+        return limit.what() + ", " + Math.round(100 * limit.used()) + " %";
     }
 
     static String holds(LineThere line, QuantityShown shown) {

@@ -143,7 +143,10 @@ public final class StretchPaper {
         String both = "With " + Figures.name(second.named().id()) + " as a second line: pump "
                 + figures.text(second.pump()) + ", gate " + Figures.name(second.gate()) + " down by "
                 + figures.text(second.gated()) + ", " + figures.text(second.flow()) + " in all.";
-        return second.enough() ? both : both + " MORE THAN THE PUMP IS RATED FOR AT THAT PRESSURE.";
+        String held = second.first()
+                .map(limit -> (second.isSafe() ? " First limit: " : " NOT SAFE: ") + GroundParts.limit(limit) + ".")
+                .orElse(" No limit is known.");
+        return second.enough() ? both + held : both + held + " MORE THAN THE PUMP IS RATED FOR AT THAT PRESSURE.";
     }
 
     private Html parts() {

@@ -2,6 +2,8 @@ package org.hosewright.files.track;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.hosewright.ground.track.Position;
 import org.hosewright.hydraulics.error.InvalidInput;
 
 /** A layer of the company's own map: a GeoJSON feature collection (RFC 7946), checked place by place. */
@@ -36,6 +38,22 @@ final class LayerFile {
             }
             places(geometry.path("coordinates"), DEEPEST, source + ", feature " + count);
         }
+    }
+
+    /** A place of a checked layer; empty where it has no feature. */
+    static Optional<Position> findPlace(String text) {
+        JsonNode place = GeoJsonText.parse(text.getBytes(StandardCharsets.UTF_8), "layer")
+                .path("features")
+                .path(0)
+                .path("geometry")
+                .path("coordinates");
+        while (place.path(0).isArray()) {
+            place = place.path(0);
+        }
+        return place.path(1).isNumber()
+                ? Optional.of(
+                        new Position(place.path(1).asDouble(), place.path(0).asDouble()))
+                : Optional.empty();
     }
 
     private static void places(JsonNode coordinates, int deep, String where) {

@@ -2,8 +2,10 @@ package org.hosewright.files.track;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hosewright.files.json.JsonObject;
+import org.hosewright.ground.track.Position;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.canonical.CanonicalJson;
 
@@ -28,6 +30,11 @@ public record MapLayer(String attribution, String geojson) {
     public static MapLayer read(String text) {
         JsonObject json = JsonObject.of(text, "layer").only(KEYS).edition(FORMAT);
         return new MapLayer(json.text("attribution"), json.text("geojson"));
+    }
+
+    /** A place on it; empty where it has no feature. */
+    public Optional<Position> findPlace() {
+        return LayerFile.findPlace(geojson);
     }
 
     /** Its text: canonical JSON (RFC 8785). */

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hosewright.files.json.JsonObject;
 import org.hosewright.files.track.Swapped;
 import org.hosewright.ground.stretch.PartKind;
@@ -13,6 +14,7 @@ import org.hosewright.ground.stretch.Slack;
 import org.hosewright.ground.stretch.StairRule;
 import org.hosewright.ground.stretch.Stairs;
 import org.hosewright.ground.stretch.StretchPart;
+import org.hosewright.ground.stretch.TaughtStairs;
 import org.hosewright.ground.track.Position;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Length;
@@ -113,21 +115,31 @@ final class StretchReader {
     }
 
     private static Stairs stairs(JsonObject stairs) {
-        stairs.only(Set.of("climbed", "rule"));
+        stairs.only(Set.of("climbed", "rule", "each"));
         String word = stairs.text("rule");
-        StairRule rule = Arrays.stream(StairRule.values())
+        boolean own = word.equals(StairRule.OwnLength.WORD);
+        if (!own && stairs.has("each")) {
+            throw new InvalidInput(
+                    "hose for a floor",
+                    stairs.text("each"),
+                    "the rule " + StairRule.OwnLength.WORD + " beside it",
+                    stairs.where());
+        }
+        StairRule rule =
+                own ? new StairRule.OwnLength(QuantityText.length(stairs.text("each"))) : taught(word, stairs.where());
+        return new Stairs(stairs.number("climbed"), rule);
+    }
+
+    private static StairRule taught(String word, String where) {
+        return Arrays.stream(TaughtStairs.values())
                 .filter(one -> one.word().equals(word))
                 .findFirst()
-                .orElseThrow(() -> new InvalidInput(
-                        "rule for stairs",
-                        word,
-                        String.join(
-                                ", ",
-                                Arrays.stream(StairRule.values())
-                                        .map(StairRule::word)
-                                        .toList()),
-                        stairs.where()));
-        return new Stairs(stairs.number("climbed"), rule);
+                .orElseThrow(() -> new InvalidInput("rule for stairs", word, rules(), where));
+    }
+
+    private static String rules() {
+        return Arrays.stream(TaughtStairs.values()).map(TaughtStairs::word).collect(Collectors.joining(", ")) + " or "
+                + StairRule.OwnLength.WORD + ": rules differ by place, choose your own";
     }
 
     private static Slack slack(JsonObject json) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hosewright.ground.stretch.Slack;
+import org.hosewright.ground.stretch.StairRule;
+import org.hosewright.ground.stretch.Stairs;
 import org.hosewright.ground.stretch.StretchPart;
 import org.hosewright.ground.track.Position;
 import org.hosewright.ground.walk.EnteredRise;
@@ -50,14 +52,7 @@ public final class StretchText {
         tree.put("packages", stretch.packages());
         stretch.second().ifPresent(id -> tree.put("second", id));
         tree.put("parts", stretch.parts().stream().map(this::part).toList());
-        stretch.stairs()
-                .ifPresent(stairs -> tree.put(
-                        "stairs",
-                        Map.of(
-                                "climbed",
-                                stairs.climbed(),
-                                "rule",
-                                stairs.rule().word())));
+        stretch.stairs().ifPresent(stairs -> tree.put("stairs", stairs(stairs)));
         slack(tree, stretch.slack());
         tree.put("reserve", stretch.reserveSections());
         stretch.rise().ifPresent(rise -> tree.put(rise.direction().word(), rise(rise)));
@@ -82,6 +77,16 @@ public final class StretchText {
 
     private Map<String, Object> part(StretchPart part) {
         return Map.of("kind", part.kind().word(), "length", exact(part.length()), "says", part.says());
+    }
+
+    private Map<String, Object> stairs(Stairs stairs) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("climbed", stairs.climbed());
+        tree.put("rule", stairs.rule().word());
+        if (stairs.rule() instanceof StairRule.OwnLength own) {
+            tree.put("each", exact(Known.of(own.each())));
+        }
+        return tree;
     }
 
     private void slack(Map<String, Object> tree, Slack slack) {

@@ -1,47 +1,60 @@
 package org.hosewright.ground.stretch;
 
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Numbers;
 
-/** How much hose stairs take: a company's own choice, for rules differ by place and by stair.
- *
- * <p>None is a default. Each says a count of whole sections for a count of floors.
- */
-public enum StairRule {
-    /** One section for every flight of return stairs. @source Fire Rescue Magazine, 2018 */
-    SECTION_A_FLIGHT("section-a-flight", 1, "a section for every floor climbed by return stairs"),
-    /** One section for two floors, where there is no well. @source a forum of crews; the least that is taught */
-    SECTION_FOR_TWO_FLOORS("section-for-two-floors", 2, "a section for every two floors"),
-    /** The hose goes straight up the well between the flights. @source a forum of crews */
-    WELL_HOLE("well-hole", 5, "a section for every five floors, up the well between the flights");
-
-    private final String word;
-    private final int floors;
-    private final String says;
-
-    StairRule(String word, int floors, String says) {
-        this.word = word;
-        this.floors = floors;
-        this.says = says;
-    }
-
-    /** Whole sections for a climb.
+/** How much hose stairs take: a company's own choice, for rules differ by place and by stair. None is a default. */
+public sealed interface StairRule permits TaughtStairs, StairRule.OwnLength {
+    /** Hose for a climb.
      *
      * @param climbed floors from where the stairs are entered to the fire floor; 0 or more
+     * @param section from coupling to coupling
      */
-    public int sections(int climbed) {
+    Length hose(int climbed, Length section);
+
+    /** The word in files. */
+    String word();
+
+    /** The rule in words. */
+    String says();
+
+    /** A count of floors.
+     *
+     * @throws InvalidInput below 0
+     */
+    static int floors(int climbed) {
         if (climbed < 0) {
             throw new InvalidInput("floors climbed", String.valueOf(climbed), "0 or more", "");
         }
-        return (climbed + floors - 1) / floors;
+        return climbed;
     }
 
-    /** The word in files. */
-    public String word() {
-        return word;
-    }
+    /** A length that the company found for every floor: straight and scissor stairs take part of a section.
+     *
+     * @param each hose for a floor; above 0
+     */
+    record OwnLength(Length each) implements StairRule {
+        /** The word in files. */
+        public static final String WORD = "own-length";
 
-    /** The rule in words. */
-    public String says() {
-        return says;
+        public OwnLength {
+            Numbers.requirePositive("hose for a floor", each.metres());
+        }
+
+        @Override
+        public Length hose(int climbed, Length section) {
+            return new Length(floors(climbed) * each.metres());
+        }
+
+        @Override
+        public String word() {
+            return WORD;
+        }
+
+        @Override
+        public String says() {
+            return "the company's own length for every floor";
+        }
     }
 }

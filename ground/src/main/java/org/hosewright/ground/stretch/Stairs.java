@@ -1,5 +1,7 @@
 package org.hosewright.ground.stretch;
 
+import org.hosewright.hydraulics.quantity.Length;
+
 /** A climb inside a building.
  *
  * @param climbed floors from where the stairs are entered to the fire floor; 0 or more
@@ -7,10 +9,10 @@ package org.hosewright.ground.stretch;
  */
 public record Stairs(int climbed, StairRule rule) {
     public Stairs {
-        rule.sections(climbed);
+        StairRule.floors(climbed);
     }
 
-    int sections() {
-        return rule.sections(climbed);
+    Length hose(Length section) {
+        return rule.hose(climbed, section);
     }
 }

@@ -78,7 +78,7 @@ public record StretchEstimate(
     private static List<StretchPart> parts(StretchPlan plan) {
         List<StretchPart> parts = new ArrayList<>(plan.parts());
         plan.stairs().ifPresent(stairs -> {
-            Length hose = new Length(stairs.sections() * plan.section().metres());
+            Length hose = stairs.hose(plan.section());
             parts.add(new StretchPart(
                     PartKind.STAIRS, Known.of(hose), stairs.rule().says()));
         });

@@ -62,6 +62,10 @@ final class WalkAnalysis {
         if (!question.measured().isEmpty()) {
             remarks.add("A measured length corrects a recorded walk only; this track is taken as drawn.");
         }
+        if (track.fixes().size() == 2) {
+            remarks.add(
+                    "The track has a start and an end alone: a straight line on a map is no length of hose. Walk it.");
+        }
         return Traced.asDrawn(track, plane);
     }
 

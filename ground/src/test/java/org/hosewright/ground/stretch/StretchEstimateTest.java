@@ -36,7 +36,7 @@ class StretchEstimateTest {
                         part(PartKind.TO_DOOR, 165),
                         part(PartKind.INSIDE, 40),
                         part(PartKind.COVER, 60)),
-                Optional.of(new Stairs(2, StairRule.SECTION_A_FLIGHT)),
+                Optional.of(new Stairs(2, TaughtStairs.SECTION_A_FLIGHT)),
                 1);
         assertThat(found.needed().value().feet()).isCloseTo(510, within(0.01));
         assertThat(found.sections()).isEqualTo(12);
@@ -71,12 +71,12 @@ class StretchEstimateTest {
      * least; a well-hole's one for about five floors). */
     @Test
     void stairRulesMatchesPublished() {
-        assertThat(StairRule.SECTION_A_FLIGHT.sections(4)).isEqualTo(4);
-        assertThat(StairRule.SECTION_FOR_TWO_FLOORS.sections(4)).isEqualTo(2);
-        assertThat(StairRule.SECTION_FOR_TWO_FLOORS.sections(5)).isEqualTo(3);
-        assertThat(StairRule.WELL_HOLE.sections(5)).isEqualTo(1);
-        assertThat(StairRule.WELL_HOLE.sections(6)).isEqualTo(2);
-        assertThat(StairRule.WELL_HOLE.sections(0)).isEqualTo(0);
+        assertThat(TaughtStairs.SECTION_A_FLIGHT.sections(4)).isEqualTo(4);
+        assertThat(TaughtStairs.SECTION_FOR_TWO_FLOORS.sections(4)).isEqualTo(2);
+        assertThat(TaughtStairs.SECTION_FOR_TWO_FLOORS.sections(5)).isEqualTo(3);
+        assertThat(TaughtStairs.WELL_HOLE.sections(5)).isEqualTo(1);
+        assertThat(TaughtStairs.WELL_HOLE.sections(6)).isEqualTo(2);
+        assertThat(TaughtStairs.WELL_HOLE.sections(0)).isEqualTo(0);
     }
 
     /** source: none; common practice for a house: 50 ft for the yard and 50 for every floor, twice that for a block. */
@@ -84,19 +84,19 @@ class StretchEstimateTest {
     void quickHouseRuleMatchesPractice() {
         StretchEstimate house = estimate(
                 List.of(part(PartKind.TO_DOOR, 50), part(PartKind.WORKING, 50)),
-                Optional.of(new Stairs(1, StairRule.SECTION_A_FLIGHT)),
+                Optional.of(new Stairs(1, TaughtStairs.SECTION_A_FLIGHT)),
                 0);
         assertThat(house.sections()).isEqualTo(3);
     }
 
     @Test
     void noStairRuleIsBuiltInHolds() {
-        assertThatThrownBy(() -> new Stairs(-1, StairRule.WELL_HOLE)).isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> new Stairs(-1, TaughtStairs.WELL_HOLE)).isInstanceOf(InvalidInput.class);
         List<StretchPart> parts = List.of(part(PartKind.TO_DOOR, 100));
         int none = estimate(parts, Optional.empty(), 0).sections();
-        int flight = estimate(parts, Optional.of(new Stairs(5, StairRule.SECTION_A_FLIGHT)), 0)
+        int flight = estimate(parts, Optional.of(new Stairs(5, TaughtStairs.SECTION_A_FLIGHT)), 0)
                 .sections();
-        int well = estimate(parts, Optional.of(new Stairs(5, StairRule.WELL_HOLE)), 0)
+        int well = estimate(parts, Optional.of(new Stairs(5, TaughtStairs.WELL_HOLE)), 0)
                 .sections();
         assertThat(List.of(none, flight, well)).containsExactly(2, 7, 3);
     }

@@ -1,10 +1,13 @@
 package org.hosewright.ledger.walk;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hosewright.ground.walk.SectionMark;
 import org.hosewright.ground.walk.Walk;
 import org.hosewright.hydraulics.limit.Bounds;
+import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.limit.LineLimits;
 import org.hosewright.hydraulics.limit.TestAge;
 import org.hosewright.hydraulics.line.Duty;
@@ -77,12 +80,19 @@ final class Laying {
         LineState state = LineSolver.solve(line, duty.ask());
         Known<Pressure> needed = withRise(LineSolver.neededPump(line, errors, duty.ask()));
         double high_Pa = needed.value().pascals() + Reach.ONE_SIDED_95 * needed.standardErrorSi();
-        var limits = LineLimits.of(line, state.withPump(new Pressure(high_Pa)), bounds);
+        Optional<Pressure> figure = ordered.find(line.length());
+        Stream<Limit> atNeeded = LineLimits.of(line, state.withPump(new Pressure(high_Pa)), bounds).stream();
+        Stream<Limit> atOrdered = figure.map(pressure -> gauge.pump(line, pressure)).stream()
+                .filter(pump -> pump.pascals() > 0)
+                .flatMap(pump -> LineLimits.of(line, LineSolver.atPump(line, pump), bounds).stream());
         boolean fit =
                 line.runs().stream().noneMatch(run -> bounds.testAge(run.hose().id()) == TestAge.TOO_OLD);
-        Optional<Pressure> figure = ordered.find(line.length());
         return new LineThere(
-                needed, figure, flow(line, state, figure), limits.stream().findFirst(), fit);
+                needed,
+                figure,
+                flow(line, state, figure),
+                Stream.concat(atNeeded, atOrdered).max(Comparator.comparingDouble(Limit::used)),
+                fit);
     }
 
     /** The flow that the ordered pressure gives, else that of the duty. */

@@ -11,8 +11,8 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * @param pump pump pressure that it needs there, with what the losses and the rise leave open
  * @param ordered what is ordered at this length, on the panel gauge, where there is an order
  * @param flow flow at the tip: at the ordered pressure where there is one, else at the needed one
- * @param first the limit that is used most at the needed pressure, taken as high as it may be with 95 % confidence;
- *     absent where nothing has a figure
+ * @param first the limit that is used most at the needed pressure, taken as high as it may be with 95 % confidence, or
+ *     at the ordered one where that uses it more; absent where nothing has a figure
  * @param fit false where a hose of the line belongs out of service
  */
 public record LineThere(

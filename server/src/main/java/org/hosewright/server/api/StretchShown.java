@@ -79,7 +79,8 @@ final class StretchShown {
         ObjectNode json = Answer.object().put("package", second.named().id());
         json.put("pump", shown.text(second.pump())).put("flow", shown.text(second.flow()));
         json.put("gate", second.gate()).put("gated", shown.text(second.gated()));
-        return json.put("enough", second.enough());
+        second.first().ifPresent(limit -> json.put("limit", limit.what()).put("used", Math.round(100 * limit.used())));
+        return json.put("safe", second.isSafe()).put("enough", second.enough());
     }
 
     /** The company's own factor with its 95 % interval; what is taken before it has one says so. */

@@ -121,8 +121,9 @@ final class WalkRoutes {
         Answer.file(answer, Answer.fileName(walk.kept().name(), "walk") + "." + ending, form.mediaType(), file);
     }
 
-    private static Recorded recorded(Asked asked) {
+    private Recorded recorded(Asked asked) {
         Track track = TrackFile.read(asked.text("track").getBytes(StandardCharsets.UTF_8), "track");
+        HomeGround.check(leaves, track);
         KeptWalk walk = new KeptWalk(
                 KeptWalk.name(asked.findText("name").orElse(""), track),
                 asked.text("track"),

@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hosewright.ground.track.Fix;
 import org.hosewright.ground.track.Position;
+import org.hosewright.ground.walk.RiseSource;
+import org.hosewright.ground.walk.Walk;
 import org.hosewright.ground.walk.WalkedMark;
 import org.hosewright.ground.walk.WayPoint;
+import org.hosewright.ground.walk.WholeEnd;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityShown;
@@ -41,6 +44,7 @@ final class WalkShown {
         json.put("shortest", shown.text(walk.shortest())).put("longest", shown.text(walk.longest()));
         json.put("raw", shown.text(walk.raw()));
         json.put("rise", rise(walk.rise().up())).put("riseSays", walk.rise().says());
+        taken(json, walk);
         json.put("section", shown.text(walk.section()));
         json.put("sections", report.sections().size()).put("sectionsAtMost", walk.sectionsAtMost());
         report.named().ifPresent(named -> named(json, named));
@@ -55,6 +59,27 @@ final class WalkShown {
         report.cautions().forEach(json.putArray("cautions")::add);
         report.assumed().forEach(json.putArray("assumed")::add);
         return json;
+    }
+
+    /** Length and rise as files write them, so that a stretch can take them over; the end of a drawn way that whole
+     * sections reach. */
+    private void taken(ObjectNode json, Walk walk) {
+        if (walk.track().isTimed() || walk.track().fixes().size() > 2) {
+            json.put("takenLength", shown.fileText(walk.distance()));
+        }
+        double up_m = walk.rise().up().value().metres();
+        Length height = new Length(Math.abs(up_m));
+        if (walk.rise().source() != RiseSource.NONE) {
+            Known<Length> known = walk.rise()
+                    .up()
+                    .standardError()
+                    .map(error -> Known.of(height, error))
+                    .orElseGet(() -> Known.of(height));
+            json.put("takenRise", shown.fileText(known)).put("takenWay", up_m < 0 ? "down" : "up");
+        }
+        if (!walk.track().isTimed()) {
+            json.set("wholeEnd", place(WholeEnd.of(walk)));
+        }
     }
 
     /** How far each package is safe along the way; a place where a section ends there. */

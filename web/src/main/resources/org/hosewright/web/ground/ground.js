@@ -146,7 +146,7 @@ class Ground extends Part {
       ${this.busy ? html`<p class="soft" role="status">Smoothing the way<span class="busy"></span></p>` : nothing}
       ${this.shown ? this.way() : nothing}
       <section><h2>Walks that are kept</h2>${this.walks.length ? html`<ul class="plain">${this.walks.map((walk) => html`<li><button class="link" @click=${() => this.open(walk.id)}>${walk.title}</button> <span class="soft">${walk.who}, ${moment(walk.at, this.zone || undefined)}</span></li>`)}</ul>` : html`<p class="soft">None yet.</p>`}</section>
-      <section><h2>Estimate a stretch before it is laid</h2><hw-stretch .packages=${this.packages} .us=${this.us} .walked=${this.shown?.distance ?? ''}></hw-stretch></section>
+      <section><h2>Estimate a stretch before it is laid</h2><hw-stretch .packages=${this.packages} .us=${this.us} .walked=${this.shown}></hw-stretch></section>
       <section><h2>The company's own map</h2><hw-layers></hw-layers></section>`;
   }
 

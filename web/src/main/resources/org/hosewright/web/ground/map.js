@@ -147,7 +147,7 @@ class GroundMap extends Part {
     const knob = document.createElement('span');
     knob.className = 'knob';
     const corner = L.marker(at, { draggable: true, keyboard: true, alt: 'corner of the way', icon: L.divIcon({ html: knob, className: 'knob-place', iconSize: [28, 28] }) }).addTo(this.map);
-    corner.on('dragend', () => this.tell());
+    corner.on('dragend', () => this.tell(this.corners.length > 2 && corner === this.corners.at(-1)));
     corner.getElement()?.addEventListener('keydown', (/** @type {KeyboardEvent} */ event) => this.nudge(corner, event));
     this.corners.push(corner);
   }
@@ -179,9 +179,15 @@ class GroundMap extends Part {
     this.corners = [];
   }
 
-  tell() {
+  /** Moves the last corner. @param {number[]} place */
+  moveEnd([lng, lat]) {
+    this.corners.at(-1)?.setLatLng([lat, lng]);
+  }
+
+  /** @param {boolean} [end] whether the end was dragged */
+  tell(end = false) {
     const places = this.corners.map((corner) => { const { lng, lat } = corner.getLatLng(); return [Number(lng.toFixed(7)), Number(lat.toFixed(7))]; });
-    this.dispatchEvent(new CustomEvent('drawn', { detail: places }));
+    this.dispatchEvent(new CustomEvent('drawn', { detail: { places, end } }));
   }
 
   /** @override */

@@ -1,18 +1,35 @@
 /** The form of a stretch and the stretch that it holds, in the record's own format. */
 import { html, nothing } from 'lit';
 
-export const PARTS = /** @type {const} */ ([['to-door', 'From the rig to the door'], ['inside', 'Inside, to the stairs and along halls'], ['cover', 'To cover the fire area: its length and its width'], ['working', 'To work with at the fire']]);
-const STAIRS = [['section-a-flight', 'a section for every floor, by return stairs'], ['section-for-two-floors', 'a section for every two floors'], ['well-hole', 'a section for every five floors, up the well']];
+/** Kinds of parts; to cover an area takes its length and its width. */
+const PARTS = /** @type {const} */ ([['to-door', ['From the rig to the door']], ['inside', ['Inside, to the stairs and along halls']], ['cover', ['To cover the fire area: its length', 'and its width']], ['working', ['To work with at the fire']]]);
+/** So many packages one after the other have a field. */
+const CHAIN = ['Package', 'lengthened by', 'and by'];
+const OWN = 'own-length';
+const STAIRS = [['section-a-flight', 'a section for every floor, by return stairs'], ['section-for-two-floors', 'a section for every two floors'], ['well-hole', 'a section for every five floors, up the well'], [OWN, 'our own length for every floor']];
+
+/**
+ * A field for every part that is known, and for every kind one at the least.
+ * @param {any} stretch
+ * @returns {{ kind: string, label: string, length: string, says: string }[]}
+ */
+function rows(stretch) {
+  return PARTS.flatMap(([kind, labels]) => {
+    const known = stretch.parts.filter((/** @type {any} */ part) => part.kind === kind);
+    return Array.from({ length: Math.max(labels.length, known.length) }, (_, i) => ({ kind, label: labels[i] ?? `${labels[0]}, more`, length: known[i]?.length ?? '', says: known[i]?.says ?? '' }));
+  });
+}
 
 /**
  * The stretch that a form holds.
  * @param {HTMLFormElement} form
- * @param {{ way: number[][], pictures: string[], laid: any[] }} beside what no field holds
+ * @param {any} beside the stretch that its fields were made for: what no field holds is kept
  */
 export function stretchOf(form, beside) {
   const data = new FormData(form);
   const text = (/** @type {string} */ name) => String(data.get(name) ?? '').trim();
-  const parts = PARTS.filter(([kind]) => text(kind)).map(([kind]) => ({ kind, length: text(kind), says: '' }));
+  const parts = rows(beside).map(({ kind, says }, i) => ({ kind, length: text(`part-${i}`), says })).filter((part) => part.length);
+  const stairs = { climbed: Number(text('climbed')), rule: text('rule'), ...(text('rule') === OWN && { each: text('floor-each') }) };
   const lines = text('cautions').split('\n').map((line) => line.trim()).filter(Boolean);
   const bends = (/** @type {string} */ name) => (Number(text(name)) > 0 ? { [name]: { count: Number(text(name)), each: text(`${name}-each`) } } : {});
   return {
@@ -23,10 +40,10 @@ export function stretchOf(form, beside) {
     pictures: beside.pictures,
     cautions: lines,
     private: text('private'),
-    packages: [text('package'), text('extended')].filter(Boolean),
+    packages: [...CHAIN.map((_, i) => text(`package-${i}`)).filter(Boolean), ...beside.packages.slice(CHAIN.length)],
     ...(text('second') && { second: text('second') }),
     parts,
-    ...(Number(text('climbed')) > 0 && { stairs: { climbed: Number(text('climbed')), rule: text('rule') } }),
+    ...(stairs.climbed > 0 && { stairs }),
     ...bends('corners'),
     ...bends('obstacles'),
     reserve: Number(text('reserve') || 0),
@@ -59,15 +76,15 @@ function choice(label, name, ids, chosen, none) {
  * @param {boolean} us
  */
 export function fields(stretch, packages, us) {
-  const part = (/** @type {string} */ kind) => stretch.parts.find((/** @type {any} */ one) => one.kind === kind)?.length ?? '';
   const some = us ? '120 ft' : '36 m';
   return html`<div class="fields">
-      ${choice('Package', 'package', packages, stretch.packages[0] ?? packages[0] ?? '', '')}
-      ${choice('lengthened by', 'extended', packages, stretch.packages[1] ?? '', 'nothing')}
+      ${CHAIN.map((label, i) => choice(label, `package-${i}`, packages, stretch.packages[i] ?? (i ? '' : packages[0] ?? ''), i ? 'nothing' : ''))}
       ${choice('A second line beside it', 'second', packages, stretch.second ?? '', 'none')}</div>
-    <div class="fields">${PARTS.map(([kind, label]) => field(label, kind, part(kind), kind === 'to-door' ? (us ? '180 ± 3 ft' : '55 ± 1 m') : some))}</div>
+    <div class="fields">${rows(stretch).map(({ kind, label, length, says }, i) => field(says ? `${label} (${says})` : label, `part-${i}`, length, kind === 'to-door' ? (us ? '180 ± 3 ft' : '55 ± 1 m') : some))}</div>
+    <p class="small soft">Lengths are walked, taped or paced: never a straight line on a map. After ± stands the standard error, as in files: the length is within twice that, nearly always.</p>
     <div class="fields">${count('Floors climbed', 'climbed', stretch.stairs?.climbed ?? 0)}
-      <div class="field"><label>Your rule for stairs<select name="rule">${STAIRS.map(([word, says]) => html`<option value=${word} ?selected=${word === stretch.stairs?.rule}>${says}</option>`)}</select></label></div>
+      <div class="field"><label>Your rule for stairs<select name="rule"><option value="">choose: rules differ by place</option>${STAIRS.map(([word, says]) => html`<option value=${word} ?selected=${word === stretch.stairs?.rule}>${says}</option>`)}</select></label></div>
+      ${field('our own, for a floor', 'floor-each', stretch.stairs?.each ?? '', us ? '30 ft' : '9 m')}
       ${count('Corners', 'corners', stretch.corners?.count ?? 0)}${field('hose for each', 'corners-each', stretch.corners?.each ?? (us ? '5 ft' : '1.5 m'))}
       ${count('Cars and other obstacles', 'obstacles', stretch.obstacles?.count ?? 0)}${field('a loop round each', 'obstacles-each', stretch.obstacles?.each ?? (us ? '10 ft' : '3 m'))}
       ${count('Sections in reserve', 'reserve', stretch.reserve ?? 0)}

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit';
 import { check, get, post, save } from '../shared/api.js';
 import { done, failed } from '../shared/notes.js';
 import { Part } from '../shared/page.js';
-import { set } from '../shared/text.js';
+import { counted, set } from '../shared/text.js';
 import { whoField } from '../shared/who.js';
 import { pickPhoto } from './photo.js';
 import { fields, siteFields, stretchOf } from './plan.js';
@@ -14,14 +14,15 @@ const EMPTY = { parts: [], packages: [], pictures: [], way: [], laid: [], cautio
 
 class Stretch extends Part {
   /** @override */
-  static properties = { packages: { attribute: false }, us: { type: Boolean }, walked: {}, stretches: { state: true }, stretch: { state: true }, kept: { state: true }, answer: { state: true }, trouble: { state: true }, drawing: { state: true }, way: { state: true }, factor: { state: true } };
+  static properties = { packages: { attribute: false }, us: { type: Boolean }, walked: { attribute: false }, stretches: { state: true }, stretch: { state: true }, kept: { state: true }, answer: { state: true }, trouble: { state: true }, drawing: { state: true }, way: { state: true }, factor: { state: true } };
 
   constructor() {
     super();
     /** @type {string[]} */
     this.packages = [];
     this.us = true;
-    this.walked = '';
+    /** @type {any} the walked way on view */
+    this.walked = null;
     /** @type {any[]} */
     this.stretches = [];
     /** @type {any} */
@@ -56,7 +57,7 @@ class Stretch extends Part {
   }
 
   held() {
-    return stretchOf(this.form, { way: this.stretch.way, pictures: this.stretch.pictures, laid: this.stretch.laid });
+    return stretchOf(this.form, this.stretch);
   }
 
   /** @param {Event} [event] */
@@ -115,11 +116,20 @@ class Stretch extends Part {
     }
   }
 
-  /** @param {number[][]} places */
-  async drawnAs(places) {
+  /** @param {{ places: number[][], end: boolean }} drawn corners, and whether the end was dragged: then it goes to whole sections */
+  async drawnAs({ places, end }) {
     this.stretch = { ...this.held(), way: places };
-    if (places.length < 2) this.way = null;
-    else await this.look(places);
+    if (places.length < 2) {
+      this.way = null;
+      return;
+    }
+    await this.look(places);
+    if (end && this.way?.wholeEnd) {
+      /** @type {any} */ (this.querySelector('hw-ground-map')).moveEnd(this.way.wholeEnd);
+      const whole = [...places.slice(0, -1), this.way.wholeEnd];
+      this.stretch = { ...this.held(), way: whole };
+      await this.look(whole);
+    }
   }
 
   /** @param {number[][]} places */
@@ -147,7 +157,7 @@ class Stretch extends Part {
     return html`${this.stretches.length ? html`<p>Kept: ${this.stretches.map((one) => html`<button class="link" @click=${() => this.open(one.id).catch(failed)}>${one.title}</button>${one.stale?.length ? html` <span class="wrong">stale</span>` : nothing} `)}
         ${this.kept ? html`<button class="link" @click=${() => { this.kept = null; this.stretch = EMPTY; this.answer = null; this.putAway(); }}>begin another</button>` : nothing}</p>` : nothing}
       ${this.factor ? html`<p class="soft">${this.factor.stretches ? html`This company lays <b>${this.factor.factor}</b> times what it plans, between ${this.factor.low} and ${this.factor.high}, learnt from ${this.factor.stretches}.` : 'No stretch was laid and told yet: the range is that of any company, from common practice.'}</p>` : nothing}
-      ${this.walked ? html`<p class="soft">The way on view is ${this.walked} long. Lengths are walked, taped or paced: never a straight line on a map.</p>` : nothing}
+      ${this.walked?.takenLength ? html`<p>The way on view is ${this.walked.distance} long, ${this.walked.rise}. <button type="button" class="link" @click=${() => this.useWalked()}>Take it as the way to the door</button></p>` : nothing}
       <form class="stretch-form" @submit=${(/** @type {Event} */ event) => this.estimate(event)}>${fields(this.stretch, this.packages, this.us)}
         <p class="row"><button class="go">Estimate</button> <button type="button" @click=${() => (this.drawing ? this.putAway() : this.takeOut())}>${this.drawing ? 'Put the map away' : 'Draw the way by hand'}</button></p>
         ${this.drawing ? this.map() : nothing}
@@ -160,8 +170,9 @@ class Stretch extends Part {
   }
 
   map() {
-    const sections = this.way ? `${this.way.distance} as drawn: ${this.way.sections} sections, their ends marked.` : 'Tap each corner, first where the pump stands.';
-    return html`<p role="status">${sections} ${this.way ? html`<button type="button" class="link" @click=${() => this.useDrawn()}>Take it as the way to the door</button>` : nothing}</p>
+    const sections = this.way ? `${this.way.distance} as drawn: ${counted(this.way.sections, 'section')}, their ends marked.` : 'Tap each corner, first where the pump stands; drag any of them. The end, dragged, goes to whole sections.';
+    const straight = this.way && this.stretch.way.length === 2;
+    return html`<p role="status" class="draw-says">${sections} ${straight ? 'A straight line on a map is no length of hose: tap the corners of the way, or walk it.' : this.way ? html`<button type="button" class="link" @click=${() => this.useDrawn()}>Take the drawn way as the way to the door</button>` : nothing}</p>
       <hw-ground-map .drawing=${true} .places=${this.stretch.way} .shown=${this.way} @drawn=${(/** @type {CustomEvent} */ event) => this.drawnAs(event.detail)}></hw-ground-map>
       <p class="row"><button type="button" @click=${() => /** @type {any} */ (this.querySelector('hw-ground-map')).cornerHere()}>Corner in the middle of the map</button>
         <button type="button" @click=${() => /** @type {any} */ (this.querySelector('hw-ground-map')).dropCorner()}>Take the last corner back</button></p>
@@ -169,9 +180,23 @@ class Stretch extends Part {
   }
 
   useDrawn() {
+    this.toDoor(this.way.marks.at(-1).hose, 'drawn on the map, to whole sections');
+  }
+
+  /** The walked length with how well it is known, and the rise where there is one. */
+  useWalked() {
+    const { takenLength, takenRise, takenWay, name } = this.walked;
+    this.toDoor(takenLength, `walked: ${name}`);
+    if (takenRise) {
+      const { up: _up, down: _down, ...level } = this.stretch;
+      this.stretch = { ...level, [takenWay]: takenRise };
+    }
+  }
+
+  /** @param {string} length @param {string} says */
+  toDoor(length, says) {
     const held = this.held();
-    const length = this.way.marks.at(-1).hose;
-    this.stretch = { ...held, parts: [{ kind: 'to-door', length, says: 'drawn on the map, to whole sections' }, ...held.parts.filter((/** @type {any} */ part) => part.kind !== 'to-door')] };
+    this.stretch = { ...held, parts: [{ kind: 'to-door', length, says }, ...held.parts.filter((/** @type {any} */ part) => part.kind !== 'to-door')] };
   }
 
   found() {
@@ -183,7 +208,7 @@ class Stretch extends Part {
         <tbody>${answer.lines.map((/** @type {any} */ line) => html`<tr><th scope="row">${line.sections}</th><td>${line.hose}</td><td>${line.pump}</td><td>${line.safe ? line.flow : html`<span class="wrong">not safe</span>`}</td><td class="words">${line.limit ? `${line.limit}, ${line.used} %` : 'no limit is known'}</td></tr>`)}</tbody></table></div>
       ${answer.within ? html`<p>Safe to <b>${answer.safe}</b> on this rise; stopped by ${answer.stoppedBy}.</p>` : nothing}
       <p>Each floor more, ${answer.floor}: add ${answer.floorAdder}.</p>
-      ${answer.second ? html`<p>With ${answer.second.package} as a second line: pump <b>${answer.second.pump}</b>, gate ${answer.second.gate} down by ${answer.second.gated}; ${answer.second.flow} in all.${answer.second.enough ? '' : html` <span class="wrong">More than the pump is rated for at that pressure.</span>`}</p>` : nothing}
+      ${answer.second ? html`<p>With ${answer.second.package} as a second line: pump <b>${answer.second.pump}</b>, gate ${answer.second.gate} down by ${answer.second.gated}; ${answer.second.flow} in all.${answer.second.limit ? html` ${answer.second.safe ? 'First limit' : html`<span class="wrong">Not safe</span>`}: ${answer.second.limit}, ${answer.second.used} %.` : ' No limit is known.'}${answer.second.enough ? '' : html` <span class="wrong">More than the pump is rated for at that pressure.</span>`}</p>` : nothing}
       ${answer.cautions.map((/** @type {string} */ caution) => html`<p class="caution">${set(caution)}</p>`)}
       <details><summary>What this assumes</summary><ul class="plain">${answer.assumed.map((/** @type {string} */ line) => html`<li>${set(line)}</li>`)}</ul></details></div>`;
   }
