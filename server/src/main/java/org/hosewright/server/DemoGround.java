@@ -47,6 +47,7 @@ final class DemoGround {
                     Optional.empty(),
                     MeasuredLength.By.TAPE,
                     List.of(PICTURE_ID),
+                    false,
                     Optional.empty());
             leaves.save(LeafDraft.ofNew(LeafKind.WALK, name, WalkText.write(walk, UnitSystem.US)), act);
         }

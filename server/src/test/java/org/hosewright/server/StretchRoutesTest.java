@@ -179,6 +179,47 @@ final class StretchRoutesTest {
         assertThat(json(running.get("/api/v1/layers")).path("layers")).hasSize(4);
     }
 
+    /** Safety 1: beside a higher line the gated one sees the whole pump pressure once its nozzle is shut. */
+    @Test
+    void safety01SecondLineIsHeldToThePumpForBothHolds() throws Exception {
+        JsonNode near = second(example());
+        assertThat(near.path("safe").asBoolean()).isTrue();
+        assertThat(near.path("limit").asText()).isNotEmpty();
+        JsonNode far = second(example().replace("180 \u00b1 3 ft", "700 ft"));
+        assertThat(far.path("safe").asBoolean()).isFalse();
+        assertThat(far.path("used").asInt()).isGreaterThan(100);
+    }
+
+    private JsonNode second(String stretch) throws Exception {
+        return json(running.post("/api/v1/stretches/estimate", "{\"stretch\": " + stretch + "}"))
+                .path("second");
+    }
+
+    @Test
+    void ownLengthForStairsIsKeptUnchanged() throws Exception {
+        String own =
+                example().replace("\"rule\": \"section-a-flight\"", "\"rule\": \"own-length\", \"each\": \"30 ft\"");
+        JsonNode kept = json(running.post("/api/v1/stretches", "{\"who\": \"A. Fenn\", \"stretch\": " + own + "}"));
+        JsonNode shown = json(running.get("/api/v1/stretches/" + kept.path("id").asText()));
+        assertThat(shown.path("stretch").path("stairs"))
+                .isEqualTo(JSON.readTree(own).path("stairs"));
+        assertThat(shown.path("parts").toString()).contains("30 ft");
+        refused(example().replace("section-a-flight", ""), "choose your own");
+        refused(example().replace("\"section-a-flight\"", "\"well-hole\", \"each\": \"30 ft\""), "own-length");
+    }
+
+    /** A line always connected, lengthened by a second one and by a third: all of its hose, the last one's nozzle. */
+    @Test
+    void chainOfThreePackagesIsOneLineHolds() throws Exception {
+        String chain = example()
+                .replace("[\"crosslay-1-200\"]", "[\"crosslay-1-200\", \"crosslay-2-200\", \"rear-250-300\"]")
+                .replace("\"second\": \"crosslay-2-200\",", "")
+                .replace("180 \u00b1 3 ft", "520 ft");
+        JsonNode shown = json(running.post("/api/v1/stretches/estimate", "{\"stretch\": " + chain + "}"));
+        assertThat(shown.path("package").asText()).isEqualTo("crosslay-1-200 + crosslay-2-200 + rear-250-300");
+        assertThat(shown.path("lines").toString()).contains("pump");
+    }
+
     @Test
     void stretchThatCannotBeRefused() throws Exception {
         String good = example();

@@ -133,6 +133,76 @@ final class WalkRoutesTest {
         assertThat(shown.path("marks").size()).isGreaterThan(200);
     }
 
+    /** Hose laid along a walk teaches the company's factor; the same length by tape does not. */
+    @Test
+    void hoseLaidAlongAWalkTeachesTheFactorHolds() throws Exception {
+        JsonNode before = json(running.get("/api/v1/stretches/factor"));
+        json(running.post(
+                "/api/v1/walks",
+                asked(example())
+                        .put("who", "A. Fenn")
+                        .put("measured", "500 ft")
+                        .put("measuredWith", "tape")
+                        .toString()));
+        assertThat(json(running.get("/api/v1/stretches/factor"))).isEqualTo(before);
+        json(running.post(
+                "/api/v1/walks",
+                asked(example())
+                        .put("who", "A. Fenn")
+                        .put("measured", "500 ft")
+                        .put("measuredWith", "hose laid")
+                        .toString()));
+        JsonNode after = json(running.get("/api/v1/stretches/factor"));
+        assertThat(before.path("walks").asInt()).isEqualTo(0);
+        assertThat(after.path("walks").asInt()).isEqualTo(1);
+        assertThat(after.path("factor").asDouble())
+                .isGreaterThan(before.path("factor").asDouble());
+    }
+
+    /** Couplings of hose laid are lengths of the way: its distance agrees with them, and is better known. */
+    @Test
+    void couplingsOfHoseLaidCorrectTheWayHolds() throws Exception {
+        String track = example().replace("<type>corner</type>", "<type>coupling</type>");
+        JsonNode bare = json(running.post("/api/v1/walks/look", asked(track).toString()));
+        JsonNode laid = json(running.post(
+                "/api/v1/walks/look", asked(track).put("couplings", "hose laid").toString()));
+        double before_ft = feet(bare.path("tapped").path(0).path("along"));
+        double after_ft = feet(laid.path("tapped").path(0).path("along"));
+        assertThat(bare.path("tapped").path(0).path("mark").asText()).isEqualTo("coupling");
+        assertThat(Math.abs(after_ft - 50)).isLessThan(Math.abs(before_ft - 50) / 2);
+        assertThat(running.post(
+                                "/api/v1/walks/look",
+                                asked(track).put("couplings", "tape").toString())
+                        .statusCode())
+                .isEqualTo(422);
+    }
+
+    private static double feet(JsonNode length) {
+        return Double.parseDouble(length.asText().split(" ")[0]);
+    }
+
+    /** Where both orders are places on the earth, the company's own map tells which of them is meant. */
+    @Test
+    void trackSwappedAgainstTheOwnMapRefused() throws Exception {
+        String line = "{\"type\": \"LineString\", \"coordinates\": [[%s], [%s], [%s]]}";
+        String right = line.formatted("11.571, 49.945", "11.572, 49.945", "11.572, 49.946");
+        String turned = line.formatted("49.945, 11.571", "49.945, 11.572", "49.946, 11.572");
+        json(running.post("/api/v1/walks/look", asked(turned).toString()));
+        String layer = "{\"type\": \"FeatureCollection\", \"features\": [{\"type\": \"Feature\", \"properties\": {},"
+                + " \"geometry\": " + right + "}]}";
+        json(running.post(
+                "/api/v1/layers/streets",
+                JSON.createObjectNode()
+                        .put("who", "A. Fenn")
+                        .put("basedOn", 0)
+                        .put("title", "Streets")
+                        .put("attribution", "ourselves")
+                        .put("geojson", layer)
+                        .toString()));
+        json(running.post("/api/v1/walks/look", asked(right).toString()));
+        assertRefused(turned, "look swapped");
+    }
+
     private void assertRefused(String track, String says) {
         HttpResponse<String> answer =
                 running.post("/api/v1/walks/look", asked(track).toString());

@@ -47,6 +47,14 @@ public final class KnownLength {
                 .orElseThrow(() -> new InvalidInput("measured with", word, "hose laid, tape or measuring wheel", ""));
     }
 
+    /** True for couplings of hose laid: the only ones that tell a length. */
+    public static boolean ofHoseLaid(String word) {
+        if (by(word) != MeasuredLength.By.HOSE_LAID) {
+            throw new InvalidInput("couplings", word, MeasuredLength.By.HOSE_LAID.word(), "");
+        }
+        return true;
+    }
+
     private static EnteredRise rise(Direction direction, String text) {
         Known<Length> known = of(text);
         return new EnteredRise(direction, known.value(), known.standardError().orElse(new Length(0)));

@@ -18,8 +18,8 @@ import org.hosewright.ledger.walk.KeptWalk;
 /** A kept walk as text: canonical JSON (RFC 8785) around the recorded file, which stays as it was given. */
 public final class WalkText {
     private static final int FORMAT = 1;
-    private static final Set<String> KEYS =
-            Set.of("format", "name", "package", "measured", "measuredWith", "up", "down", "pictures", "track");
+    private static final Set<String> KEYS = Set.of(
+            "format", "name", "package", "measured", "measuredWith", "couplings", "up", "down", "pictures", "track");
 
     private WalkText() {}
 
@@ -37,6 +37,9 @@ public final class WalkText {
             tree.put("measured", shown.fileText(length));
             tree.put("measuredWith", walk.by().word());
         });
+        if (walk.couplingsLaid()) {
+            tree.put("couplings", MeasuredLength.By.HOSE_LAID.word());
+        }
         if (!walk.pictures().isEmpty()) {
             tree.put("pictures", walk.pictures());
         }
@@ -58,6 +61,7 @@ public final class WalkText {
                 json.findText("measured").map(KnownLength::of),
                 json.findText("measuredWith").map(KnownLength::by).orElse(MeasuredLength.By.TAPE),
                 json.has("pictures") ? json.texts("pictures") : List.of(),
+                json.findText("couplings").map(KnownLength::ofHoseLaid).orElse(false),
                 KnownLength.rise(json.findText("up"), json.findText("down")));
     }
 

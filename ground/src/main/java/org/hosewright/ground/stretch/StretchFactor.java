@@ -35,18 +35,38 @@ public record StretchFactor(double median, double logSpread, double logError, in
         Numbers.requireNotNegative("error of the factor", logError);
     }
 
-    /** The factor that a company's stretches tell. */
+    /** The factor that a company's stretches tell, each counted by how well it is measured. */
     public static StretchFactor of(List<StretchRecord> records) {
-        double mean =
-                records.stream().mapToDouble(StretchRecord::logFactor).average().orElse(0);
-        double squares = records.stream()
-                .mapToDouble(record -> (record.logFactor() - mean) * (record.logFactor() - mean))
-                .sum();
-        double freedom = WITHIN_WORTH + Math.max(0, records.size() - 1);
-        double scatter = (WITHIN_WORTH * WITHIN * WITHIN + squares) / freedom;
-        double precision = 1 / (BETWEEN * BETWEEN) + records.size() / scatter;
-        double centre = records.size() * mean / scatter / precision;
+        double scatter = scatter(records, mean(records, WITHIN * WITHIN));
+        double precision = 1 / (BETWEEN * BETWEEN) + precision(records, scatter);
+        double centre = mean(records, scatter) * precision(records, scatter) / precision;
         return new StretchFactor(
                 Math.exp(centre), Math.sqrt(scatter + 1 / precision), Math.sqrt(1 / precision), records.size());
+    }
+
+    /** Variance of the company's own stretches about their mean, what measuring adds taken off. */
+    private static double scatter(List<StretchRecord> records, double mean) {
+        double squares = 0;
+        for (StretchRecord record : records) {
+            double off = record.logFactor() - mean;
+            squares += Math.max(0, off * off - record.logVariance());
+        }
+        return (WITHIN_WORTH * WITHIN * WITHIN + squares) / (WITHIN_WORTH + Math.max(0, records.size() - 1));
+    }
+
+    private static double mean(List<StretchRecord> records, double scatter) {
+        double sum = 0;
+        for (StretchRecord record : records) {
+            sum += record.logFactor() / (scatter + record.logVariance());
+        }
+        return records.isEmpty() ? 0 : sum / precision(records, scatter);
+    }
+
+    private static double precision(List<StretchRecord> records, double scatter) {
+        double sum = 0;
+        for (StretchRecord record : records) {
+            sum += 1 / (scatter + record.logVariance());
+        }
+        return sum;
     }
 }

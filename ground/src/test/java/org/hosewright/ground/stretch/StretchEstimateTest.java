@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.junit.jupiter.api.Test;
 
@@ -89,6 +90,69 @@ class StretchEstimateTest {
         assertThat(house.sections()).isEqualTo(3);
     }
 
+    /** source: none; common practice, from memory: twice the rule of a house for several families or a shop. */
+    @Test
+    void quickRuleForABlockMatchesPractice() {
+        StretchEstimate block = estimate(
+                List.of(part(PartKind.TO_DOOR, 100), part(PartKind.WORKING, 100)),
+                Optional.of(new Stairs(2, new StairRule.OwnLength(Length.ofFeet(100)))),
+                0);
+        assertThat(block.sections()).isEqualTo(2 * 4);
+    }
+
+    /** source: none; common practice, from memory: 50 ft to work with at the fire area, one section of it. */
+    @Test
+    void workingLengthMatchesPractice() {
+        int without = estimate(List.of(part(PartKind.TO_DOOR, 150)), Optional.empty(), 0)
+                .sections();
+        StretchEstimate with =
+                estimate(List.of(part(PartKind.TO_DOOR, 150), part(PartKind.WORKING, 50)), Optional.empty(), 0);
+        assertThat(with.sections()).isEqualTo(without + 1);
+        assertThat(with.assumed()).noneMatch(says -> says.contains("working length"));
+    }
+
+    /** source: Fire Rescue Magazine, 2018: straight and scissor runs take part of a length; 25 ft a floor is an example. */
+    @Test
+    void straightRunsTakePartOfASectionMatchesPublished() {
+        StairRule own = new StairRule.OwnLength(Length.ofFeet(25));
+        assertThat(own.hose(3, SECTION).feet()).isCloseTo(75, within(0.01));
+        List<StretchPart> parts = List.of(part(PartKind.TO_DOOR, 75));
+        assertThat(estimate(parts, Optional.of(new Stairs(3, own)), 0).sections())
+                .isEqualTo(3);
+        assertThatThrownBy(() -> own.hose(-1, SECTION)).isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> new StairRule.OwnLength(new Length(0))).isInstanceOf(InvalidInput.class);
+    }
+
+    /** source: US Navy firefighting handbook: bands of access to 180, to 230 and above 230 ft of lay measured over the
+     * terrain, 30 ft of stream among them: 3, 4 and more sections of 50 ft. */
+    @Test
+    void accessBandsMatchesPublished() {
+        double stream_ft = 30;
+        int[] sections = {3, 4, 5};
+        double[] lay_ft = {180, 230, 231};
+        for (int i = 0; i < lay_ft.length; i++) {
+            var ground = List.of(part(PartKind.TO_DOOR, lay_ft[i] - stream_ft));
+            assertThat(estimate(ground, Optional.empty(), 0).sections())
+                    .as(lay_ft[i] + " ft")
+                    .isEqualTo(sections[i]);
+        }
+    }
+
+    /** source: notes on lengths by eye, third hand: street poles stand 75 to 100 ft apart. Two spans so counted are known
+     * that badly, and the range says so. */
+    @Test
+    void countedPolesWidenTheRangeMatchesPublished() {
+        Known<Length> spans = Known.of(Length.ofFeet(2 * 87.5), Length.ofFeet(2 * 12.5));
+        var counted = List.of(new StretchPart(PartKind.TO_DOOR, spans, "two spans of poles"));
+        StretchEstimate byPoles = estimate(counted, Optional.empty(), 0);
+        StretchEstimate taped = estimate(List.of(part(PartKind.TO_DOOR, 175)), Optional.empty(), 0);
+        assertThat(byPoles.sections()).isEqualTo(taped.sections()).isEqualTo(4);
+        assertThat(byPoles.needed().standardErrorSi())
+                .isGreaterThan(taped.needed().standardErrorSi());
+        assertThat(byPoles.most()).isGreaterThanOrEqualTo(taped.most());
+        assertThat(byPoles.fewest()).isLessThanOrEqualTo(taped.fewest());
+    }
+
     @Test
     void noStairRuleIsBuiltInHolds() {
         assertThatThrownBy(() -> new Stairs(-1, TaughtStairs.WELL_HOLE)).isInstanceOf(InvalidInput.class);
@@ -112,13 +176,29 @@ class StretchEstimateTest {
 
     @Test
     void factorIsDrawnTowardOneWhileStretchesAreFewHolds() {
-        StretchRecord long20 = new StretchRecord(Length.ofFeet(100), Length.ofFeet(120));
+        StretchRecord long20 = StretchRecord.of(Length.ofFeet(100), Length.ofFeet(120));
         StretchFactor one = StretchFactor.of(List.of(long20));
         StretchFactor many = StretchFactor.of(java.util.Collections.nCopies(40, long20));
         assertThat(one.median()).isBetween(1.05, 1.19);
         assertThat(many.median()).isBetween(1.18, 1.2);
         assertThat(many.logError()).isLessThan(one.logError());
         assertThat(StretchFactor.UNLEARNT.median()).isCloseTo(1, within(ROUNDED));
+    }
+
+    /** A stretch against a poorly known plan says less, and its error is not taken for the company's own scatter. */
+    @Test
+    void poorlyMeasuredStretchSaysLessHolds() {
+        StretchRecord taped = StretchRecord.of(Length.ofFeet(100), Length.ofFeet(130));
+        StretchRecord guessed = new StretchRecord(Length.ofFeet(100), Length.ofFeet(130), 0.3);
+        StretchFactor known = StretchFactor.of(List.of(taped, taped));
+        StretchFactor vague = StretchFactor.of(List.of(guessed, guessed));
+        assertThat(vague.median()).isBetween(1.0, known.median());
+        assertThat(vague.logError()).isGreaterThan(known.logError());
+        StretchRecord off = new StretchRecord(Length.ofFeet(100), Length.ofFeet(75), 0.3);
+        double apart = StretchFactor.of(List.of(guessed, off)).logSpread();
+        assertThat(apart)
+                .isLessThan(StretchFactor.of(List.of(taped, StretchRecord.of(Length.ofFeet(100), Length.ofFeet(75))))
+                        .logSpread());
     }
 
     /** Companies drawn as the prior says: the next stretch lies within the range of 95 in a hundred. */
@@ -132,7 +212,7 @@ class StretchEstimateTest {
             List<StretchRecord> records = new ArrayList<>();
             int count = random.nextInt(15);
             for (int k = 0; k < count; k++) {
-                records.add(new StretchRecord(new Length(50), new Length(50 * next(own, random))));
+                records.add(StretchRecord.of(new Length(50), new Length(50 * next(own, random))));
             }
             StretchFactor factor = StretchFactor.of(records);
             double off = Math.log(next(own, random) / factor.median());

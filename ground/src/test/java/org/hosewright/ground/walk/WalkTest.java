@@ -46,6 +46,29 @@ class WalkTest {
         assertThat(last.place()).isEqualTo(walk.way().get(walk.way().size() - 1));
     }
 
+    /** A drawn way's end, moved along its last leg: whole sections reach just there, to the centimetres of a map. */
+    @Test
+    void endGoesToWholeSectionsHolds() {
+        for (double section_m : new double[] {10, 15, 22, 35, 48, 90, 150}) {
+            Walk walk = Walk.of(WalkQuestion.of(drawn(), new Length(section_m)));
+            List<Fix> fixes = new ArrayList<>(drawn().fixes());
+            fixes.set(2, Fix.of(WholeEnd.of(walk)));
+            Walk whole = Walk.of(WalkQuestion.of(Track.of("", fixes), new Length(section_m)));
+            double length_m = whole.distance().value().metres();
+            assertThat(length_m).as(section_m + " m").isCloseTo(whole.sections().size() * section_m, within(0.03));
+            assertThat(length_m).isGreaterThan(60);
+        }
+    }
+
+    @Test
+    void straightLineIsNoLengthOfHoseHolds() {
+        Track straight = Track.of("", drawn().fixes().subList(0, 2));
+        assertThat(Walk.of(WalkQuestion.of(straight, SECTION)).remarks())
+                .anyMatch(says -> says.contains("straight line on a map is no length of hose"));
+        assertThat(Walk.of(WalkQuestion.of(drawn(), SECTION)).remarks())
+                .noneMatch(says -> says.contains("straight line"));
+    }
+
     @Test
     void safety14RiseByHandIsUpOrDownHolds() {
         Length zero = new Length(0);

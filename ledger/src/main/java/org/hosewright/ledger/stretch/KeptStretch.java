@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hosewright.ground.stretch.Slack;
 import org.hosewright.ground.stretch.Stairs;
 import org.hosewright.ground.stretch.StretchEstimate;
@@ -125,15 +126,19 @@ public record KeptStretch(
                 StretchEstimate.of(plan(kit), Optional.empty()).needed().value();
         return planned.metres() > 0
                 ? laid.stream()
-                        .map(once -> new StretchRecord(planned, once.used()))
+                        .map(once -> StretchRecord.of(planned, once.used()))
                         .toList()
                 : List.of();
     }
 
-    /** The company's own factor from all that it laid; absent before the first. */
-    public static Optional<StretchFactor> factor(List<KeptStretch> all, Kit kit) {
-        List<StretchRecord> records =
-                all.stream().flatMap(kept -> kept.records(kit).stream()).toList();
+    /** The company's own factor from all that it laid, at drills, at fires and along walks; absent before the first.
+     *
+     * @param walked hose laid along walks, against the walked way
+     */
+    public static Optional<StretchFactor> factor(List<KeptStretch> all, List<StretchRecord> walked, Kit kit) {
+        List<StretchRecord> records = Stream.concat(
+                        all.stream().flatMap(kept -> kept.records(kit).stream()), walked.stream())
+                .toList();
         return records.isEmpty() ? Optional.empty() : Optional.of(StretchFactor.of(records));
     }
 }

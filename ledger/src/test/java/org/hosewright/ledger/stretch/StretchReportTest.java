@@ -67,12 +67,13 @@ class StretchReportTest {
     void hoseUsedTeachesTheCompanysFactorHolds() {
         Kit kit = BrindleFalls.kit(Optional.empty(), 0, 150);
         KeptStretch never = kept(kit, 200, new Length(0), Optional.empty());
-        assertThat(KeptStretch.factor(List.of(never), kit)).isEmpty();
+        assertThat(KeptStretch.factor(List.of(never), List.of(), kit)).isEmpty();
         KeptStretch often = never;
         for (int day = 1; day <= 12; day++) {
             often = often.withLaid(new KeptStretch.LaidOnce(LocalDate.of(2026, 5, day), Length.ofFeet(260)));
         }
-        StretchFactor factor = KeptStretch.factor(List.of(never, often), kit).orElseThrow();
+        StretchFactor factor =
+                KeptStretch.factor(List.of(never, often), List.of(), kit).orElseThrow();
         assertThat(factor.stretches()).isEqualTo(12);
         assertThat(factor.median()).isBetween(1.2, 1.3);
         StretchReport taught = StretchReport.of(never, kit, Optional.of(factor), Optional.empty());

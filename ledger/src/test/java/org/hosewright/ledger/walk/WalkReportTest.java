@@ -17,6 +17,7 @@ import org.hosewright.ground.walk.WalkQuestion;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.BrindleFalls;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.reach.ReachAnalysis;
@@ -102,6 +103,24 @@ class WalkReportTest {
         assertThat(first.what()).contains("nozzle shut");
         assertThat(first.broken()).isTrue();
         assertThat(dip.sections().get(last).line().orElseThrow().isSafe()).isFalse();
+    }
+
+    /** Safety 1: what is ordered is judged too, where it is more than what is needed. */
+    @Test
+    void safety01OrderedPressureIsHeldToTheLimitsHolds() {
+        Walk walk = walk(30, i -> 0);
+        Optional<java.time.LocalDate> today = Optional.of(BrindleFalls.TODAY);
+        WalkReport needed = report(walk);
+        assertThat(needed.sections().get(1).line().orElseThrow().isSafe()).isTrue();
+        OrderedFigures tooMuch = hose -> Optional.of(Pressure.ofPsi(320));
+        WalkReport ordered = WalkReport.of(walk, kit(), id(kit()), tooMuch, today);
+        var there = ordered.sections().get(1).line().orElseThrow();
+        assertThat(there.ordered()).contains(Pressure.ofPsi(320));
+        assertThat(there.isSafe()).isFalse();
+        OrderedFigures little = hose -> Optional.of(Pressure.ofPsi(40));
+        WalkReport less = WalkReport.of(walk, kit(), id(kit()), little, today);
+        assertThat(less.sections().get(1).line().orElseThrow().first())
+                .isEqualTo(needed.sections().get(1).line().orElseThrow().first());
     }
 
     @Test

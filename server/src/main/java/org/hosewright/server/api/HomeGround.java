@@ -1,11 +1,11 @@
 package org.hosewright.server.api;
 
+import java.util.List;
 import org.hosewright.files.track.MapLayer;
 import org.hosewright.ground.track.Earth;
 import org.hosewright.ground.track.Position;
 import org.hosewright.ground.track.Track;
 import org.hosewright.hydraulics.error.InvalidInput;
-import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.ledger.leaf.LeafKind;
 import org.hosewright.ledger.leaf.Leaves;
 
@@ -22,23 +22,19 @@ final class HomeGround {
 
     /** Refuses a track that looks swapped; without a map nothing can be told. */
     static void check(Leaves leaves, Track track) {
-        leaves.listWhole(LeafKind.LAYER).stream()
+        List<Position> homes = leaves.listWhole(LeafKind.LAYER).stream()
                 .flatMap(leaf -> MapLayer.read(leaf.text()).findPlace().stream())
-                .findFirst()
-                .ifPresent(home -> check(home, track.first().position()));
-    }
-
-    private static void check(Position home, Position first) {
-        if (Math.abs(first.longitude_deg()) > 90 || away_m(home, first) < FAR_m) {
+                .toList();
+        Position first = track.first().position();
+        if (Math.abs(first.longitude_deg()) > 90 || homes.stream().anyMatch(home -> away_m(home, first) < FAR_m)) {
             return;
         }
         Position turned = new Position(first.longitude_deg(), first.latitude_deg());
-        if (away_m(home, turned) < NEAR_m) {
+        if (homes.stream().anyMatch(home -> away_m(home, turned) < NEAR_m)) {
             throw new InvalidInput(
                     "position",
                     "latitude " + first.latitude_deg() + ", longitude " + first.longitude_deg(),
-                    "a place within " + Numbers.fixed(FAR_m / 1000, 0)
-                            + " km of the company's own map; latitude and longitude look swapped",
+                    "a place within 1000 km of the company's own map; latitude and longitude look swapped",
                     "track, position 1");
         }
     }

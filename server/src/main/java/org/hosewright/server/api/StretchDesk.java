@@ -1,27 +1,25 @@
 package org.hosewright.server.api;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.walk.StretchText;
 import org.hosewright.ground.stretch.StretchFactor;
 import org.hosewright.ledger.kit.Kit;
-import org.hosewright.ledger.leaf.LeafKind;
 import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.stretch.KeptStretch;
 import org.hosewright.ledger.stretch.StretchReport;
 
 /** Where stretches are worked out, with the kit in force and what the company has learnt from its own. */
 final class StretchDesk {
-    private final Leaves leaves;
     private final CurrentKit current;
     private final OrderDesk orders;
     private final StretchWatch watch;
+    private final CompanyFactor factor;
 
     StretchDesk(Leaves leaves, CurrentKit current, OrderDesk orders) {
-        this.leaves = leaves;
         this.current = current;
         this.orders = orders;
+        this.factor = new CompanyFactor(leaves);
         this.watch = new StretchWatch(leaves, current, orders);
     }
 
@@ -48,9 +46,11 @@ final class StretchDesk {
 
     /** Hose used over hose planned, as the company's own stretches tell. */
     Optional<StretchFactor> findFactor() {
-        List<KeptStretch> all = leaves.listWhole(LeafKind.STRETCH).stream()
-                .map(leaf -> StretchText.read(leaf.text()))
-                .toList();
-        return KeptStretch.factor(all, kit());
+        return factor.find(kit());
+    }
+
+    /** How many of what that was learnt from are walks along which hose was laid. */
+    int countWalked() {
+        return factor.countWalked(kit());
     }
 }

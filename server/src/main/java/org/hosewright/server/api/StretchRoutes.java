@@ -41,7 +41,7 @@ final class StretchRoutes {
     }
 
     private void factor(Context answer) {
-        Answer.json(answer, StretchShown.factor(desk.findFactor()));
+        Answer.json(answer, StretchShown.factor(desk.findFactor()).put("walks", desk.countWalked()));
     }
 
     private void listAll(Context answer) {

@@ -26,6 +26,7 @@ final class StretchWatch {
     private final Leaves leaves;
     private final CurrentKit current;
     private final OrderDesk orders;
+    private final CompanyFactor factor;
     private final Cache<Seen, Map<String, List<String>>> found =
             Caffeine.newBuilder().maximumSize(2).build();
 
@@ -33,6 +34,7 @@ final class StretchWatch {
         this.leaves = leaves;
         this.current = current;
         this.orders = orders;
+        this.factor = new CompanyFactor(leaves);
     }
 
     /** What the answer hangs on: each stretch's last version, the orders, the kit, the beds, the day. */
@@ -43,11 +45,9 @@ final class StretchWatch {
         return Objects.requireNonNull(found.get(new Seen(seen(), orders.standing()), seen -> all()));
     }
 
-    /** The last version of each stretch, as a key of what hangs on them. */
+    /** The last version of each stretch and walk, as a key of what hangs on them. */
     List<Long> seen() {
-        return leaves.list(LeafKind.STRETCH).stream()
-                .map(head -> head.mark().entry())
-                .toList();
+        return factor.seen();
     }
 
     /** Why one stretch is stale; empty where it stands. */
@@ -77,7 +77,7 @@ final class StretchWatch {
         var now = new StretchStaleness.Present(
                 new Staleness.Standing(kit, orders.beds().beds(orders.beds().seen()), orders.today(kit)),
                 orders.findOrdered(book),
-                KeptStretch.factor(List.copyOf(stretches.values()), kit));
+                factor.find(kit));
         Map<String, List<String>> reasons = new LinkedHashMap<>();
         stretches.forEach((leaf, kept) -> reasons.put(
                 leaf.id(),

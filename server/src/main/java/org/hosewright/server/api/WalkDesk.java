@@ -163,6 +163,11 @@ final class WalkDesk {
     }
 
     private Length section() {
-        return units() == UnitSystem.US ? US_SECTION : SI_SECTION;
+        return section(units());
+    }
+
+    /** What a section is taken to be where no package says. */
+    static Length section(UnitSystem units) {
+        return units == UnitSystem.US ? US_SECTION : SI_SECTION;
     }
 }

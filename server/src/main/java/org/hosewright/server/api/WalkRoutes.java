@@ -26,9 +26,9 @@ import org.hosewright.server.guard.Body;
 /** Ways that people walked: looked at, kept, corrected by a measured length, written out. */
 final class WalkRoutes {
     private static final Set<String> ASKED =
-            Set.of("name", "track", "package", "measured", "measuredWith", "up", "down", "sheet");
+            Set.of("name", "track", "package", "measured", "measuredWith", "couplings", "up", "down", "sheet");
     private static final Set<String> KEPT =
-            Set.of("name", "track", "package", "measured", "measuredWith", "up", "down", "who", "why");
+            Set.of("name", "track", "package", "measured", "measuredWith", "couplings", "up", "down", "who", "why");
 
     private final Leaves leaves;
     private final WalkDesk desk;
@@ -82,6 +82,7 @@ final class WalkRoutes {
         walk.kept()
                 .measured()
                 .ifPresent(known -> json.put("measuredWith", walk.kept().by().word()));
+        json.put("couplingsLaid", walk.kept().couplingsLaid());
         Answer.json(answer, json);
     }
 
@@ -131,6 +132,7 @@ final class WalkRoutes {
                 asked.findText("measured").map(KnownLength::of),
                 asked.findText("measuredWith").map(KnownLength::by).orElse(MeasuredLength.By.TAPE),
                 List.of(),
+                asked.findText("couplings").map(KnownLength::ofHoseLaid).orElse(false),
                 KnownLength.rise(asked.findText("up"), asked.findText("down")));
         return new Recorded(walk, track);
     }

@@ -27,7 +27,7 @@ class Ground extends Part {
     this.shown = null;
     /** @type {Track | null} recorded or taken in, not yet kept */
     this.track = null;
-    this.asked = { package: '', measured: '', measuredWith: 'tape', rise: '', way: 'up' };
+    this.asked = { package: '', measured: '', measuredWith: 'tape', rise: '', way: 'up', couplings: '' };
     this.trouble = '';
     /** @type {string[]} */
     this.packages = [];
@@ -59,9 +59,9 @@ class Ground extends Part {
 
   /** What is asked with a track. @returns {Record<string, string>} */
   question() {
-    const { package: chosen, measured, measuredWith, rise, way } = this.asked;
+    const { package: chosen, measured, measuredWith, rise, way, couplings } = this.asked;
     const track = /** @type {Track} */ (this.track);
-    return { track: track.track, ...(track.name.trim() && { name: track.name.trim() }), ...(chosen && { package: chosen }), ...(measured && { measured, measuredWith }), ...(rise && { [way]: rise }) };
+    return { track: track.track, ...(track.name.trim() && { name: track.name.trim() }), ...(chosen && { package: chosen }), ...(measured && { measured, measuredWith }), ...(couplings && { couplings }), ...(rise && { [way]: rise }) };
   }
 
   /** @param {() => Promise<any>} ask */
@@ -124,7 +124,7 @@ class Ground extends Part {
     event.preventDefault();
     const form = new FormData(/** @type {HTMLFormElement} */ (event.target));
     const text = (/** @type {string} */ name) => String(form.get(name) ?? '').trim();
-    this.asked = { package: text('package'), measured: text('measured'), measuredWith: text('measuredWith') || 'tape', rise: text('rise'), way: text('way') || 'up' };
+    this.asked = { package: text('package'), measured: text('measured'), measuredWith: text('measuredWith') || 'tape', rise: text('rise'), way: text('way') || 'up', couplings: text('couplings') };
     if (this.track) return this.look(this.track);
     const { kept } = this.shown;
     if (this.asked.measured) {
@@ -157,7 +157,7 @@ class Ground extends Part {
       <hw-way .shown=${this.shown}></hw-way>
       ${kept ? html`<p class="row"><button @click=${() => save(`/walks/${kept.id}/reach.pdf?${this.chosen()}`).catch(failed)}>Print what each length reaches</button>
           <button @click=${() => save(`/walks/${kept.id}/way.gpx?${this.chosen()}`).catch(failed)}>Write it as GPX</button>
-          <button @click=${() => save(`/walks/${kept.id}/way.geojson?${this.chosen()}`).catch(failed)}>Write it as GeoJSON</button></p>
+          <button @click=${() => save(`/walks/${kept.id}/way.geojson?${this.chosen()}`).catch(failed)}>Write it as GeoJSON</button> <span class="soft small">These files say where and when the phone was; nothing is sent to anybody.</span></p>
           <p class="row"><button @click=${() => this.photograph()}>Add a photograph of the way</button> ${(this.shown.pictures ?? []).map((/** @type {string} */ id) => html`<img class="photo" src="/api/v1/pictures/${id}" alt="A photograph of the way">`)}</p>
           <p class="soft small">Kept by ${kept.who}, ${moment(kept.at, this.zone || undefined)}.</p>`
         : html`${whoField()}<p class="row"><button class="go" @click=${() => this.keep()}>Keep this walk</button></p>`}</section>`;
@@ -174,6 +174,7 @@ class Ground extends Part {
       <div class="field"><label>Package<select name="package"><option value="">none</option>${this.packages.map((id) => html`<option ?selected=${id === chosen}>${id}</option>`)}</select></label></div>
       <div class="field"><label>Whole way as measured<input name="measured" .value=${asked.measured} autocomplete="off" placeholder=${us ? '340 ± 2 ft' : '104 ± 1 m'}></label></div>
       <div class="field"><label>Measured with<select name="measuredWith">${['tape', 'hose laid', 'measuring wheel'].map((by) => html`<option ?selected=${by === asked.measuredWith}>${by}</option>`)}</select></label></div>
+      ${this.track && this.shown.tapped.some((/** @type {any} */ mark) => mark.mark === 'coupling') ? html`<div class="field"><label>The couplings marked<select name="couplings"><option value="">are marks alone</option><option value="hose laid" ?selected=${asked.couplings !== ''}>are of hose laid, in order from the pump</option></select></label></div>` : nothing}
       ${this.track ? html`<div class="field"><label>End above or below the start<select name="way"><option ?selected=${asked.way === 'up'}>up</option><option ?selected=${asked.way === 'down'}>down</option></select></label></div>
       <div class="field"><label>by hand, where known<input name="rise" .value=${asked.rise} autocomplete="off" placeholder=${us ? '20 ft' : '6 m'}></label></div>` : nothing}
       <button>Ask with these</button></form>`;

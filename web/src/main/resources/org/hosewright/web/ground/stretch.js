@@ -12,6 +12,12 @@ import './map.js';
 
 const EMPTY = { parts: [], packages: [], pictures: [], way: [], laid: [], cautions: [] };
 
+/** What the factor was learnt from. @param {{ stretches: number, walks: number }} factor */
+function learnt({ stretches, walks }) {
+  const laid = stretches - walks;
+  return [laid ? counted(laid, 'stretch laid', 'stretches laid') : '', walks ? counted(walks, 'walk along hose laid', 'walks along hose laid') : ''].filter(Boolean).join(' and ');
+}
+
 class Stretch extends Part {
   /** @override */
   static properties = { packages: { attribute: false }, us: { type: Boolean }, walked: { attribute: false }, stretches: { state: true }, stretch: { state: true }, kept: { state: true }, answer: { state: true }, trouble: { state: true }, drawing: { state: true }, way: { state: true }, factor: { state: true } };
@@ -156,7 +162,7 @@ class Stretch extends Part {
     if (this.packages.length === 0) return html`<div class="empty"><p>The kit has no package yet, so no line can be laid along a way. A walk can be recorded all the same.</p><p><a href="/kit">Add a package to the kit</a></p></div>`;
     return html`${this.stretches.length ? html`<p>Kept: ${this.stretches.map((one) => html`<button class="link" @click=${() => this.open(one.id).catch(failed)}>${one.title}</button>${one.stale?.length ? html` <span class="wrong">stale</span>` : nothing} `)}
         ${this.kept ? html`<button class="link" @click=${() => { this.kept = null; this.stretch = EMPTY; this.answer = null; this.putAway(); }}>begin another</button>` : nothing}</p>` : nothing}
-      ${this.factor ? html`<p class="soft">${this.factor.stretches ? html`This company lays <b>${this.factor.factor}</b> times what it plans, between ${this.factor.low} and ${this.factor.high}, learnt from ${this.factor.stretches}.` : 'No stretch was laid and told yet: the range is that of any company, from common practice.'}</p>` : nothing}
+      ${this.factor ? html`<p class="soft">${this.factor.stretches ? html`This company lays <b>${this.factor.factor}</b> times what it plans, between ${this.factor.low} and ${this.factor.high}, learnt from ${learnt(this.factor)}.` : 'No stretch was laid and told yet: the range is that of any company, from common practice.'}</p>` : nothing}
       ${this.walked?.takenLength ? html`<p>The way on view is ${this.walked.distance} long, ${this.walked.rise}. <button type="button" class="link" @click=${() => this.useWalked()}>Take it as the way to the door</button></p>` : nothing}
       <form class="stretch-form" @submit=${(/** @type {Event} */ event) => this.estimate(event)}>${fields(this.stretch, this.packages, this.us)}
         <p class="row"><button class="go">Estimate</button> <button type="button" @click=${() => (this.drawing ? this.putAway() : this.takeOut())}>${this.drawing ? 'Put the map away' : 'Draw the way by hand'}</button></p>
@@ -223,7 +229,7 @@ class Stretch extends Part {
   papers() {
     const sheet = `/stretches/${this.kept.id}/sheet.pdf`;
     return html`<p class="row"><button @click=${() => save(sheet).catch(failed)}>Print the stretch sheet</button> <button @click=${() => save(`${sheet}?private=yes`).catch(failed)}>Print it with the private notes</button></p>
-      <form class="row" @submit=${(/** @type {Event} */ event) => this.laid(event)}><div class="field"><label>It was laid on<input name="on" type="date" required></label></div><div class="field"><label>and took, without the reserve<input name="used" required autocomplete="off" placeholder=${this.us ? '300 ft' : '90 m'}></label></div><button>Tell what it took</button></form>`;
+      <form class="row" @submit=${(/** @type {Event} */ event) => this.laid(event)}><div class="field"><label>It was laid, at a drill or a fire, on<input name="on" type="date" required></label></div><div class="field"><label>and took, without the reserve<input name="used" required autocomplete="off" placeholder=${this.us ? '300 ft' : '90 m'}></label></div><button>Tell what it took</button></form>`;
   }
 }
 customElements.define('hw-stretch', Stretch);
