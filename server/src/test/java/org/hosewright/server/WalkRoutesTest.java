@@ -178,7 +178,8 @@ final class WalkRoutesTest {
     }
 
     private static double feet(JsonNode length) {
-        return Double.parseDouble(length.asText().split(" ")[0]);
+        String text = length.asText();
+        return Double.parseDouble(text.substring(0, text.indexOf(' ')));
     }
 
     /** Where both orders are places on the earth, the company's own map tells which of them is meant. */
