@@ -26,6 +26,10 @@ final class Iterate {
     final double[] demand;
     final double[] flow;
     final double[] loss;
+
+    /** Head at each link's first end less that at its second, as last measured. */
+    final double[] drop;
+
     final double[] next;
 
     /** One over the slope of each link's line. */
@@ -48,6 +52,7 @@ final class Iterate {
         demand = new double[shape.nodes()];
         flow = new double[shape.links()];
         loss = new double[shape.links()];
+        drop = new double[shape.links()];
         next = new double[shape.links()];
         conductance = new double[shape.links()];
         factor = new LaplacianFactor(shape.pattern());
@@ -55,6 +60,15 @@ final class Iterate {
 
     double drop_Pa(int link) {
         return head[shape.from()[link]] - head[shape.to()[link]];
+    }
+
+    /** Measures every drop. */
+    void drops() {
+        int[] from = shape.from();
+        int[] to = shape.to();
+        for (int k = 0; k < drop.length; k++) {
+            drop[k] = head[from[k]] - head[to[k]];
+        }
     }
 
     /** The pressure that misfits are measured by: what the fixed heads, pumps and losses span [Pa]; above 0. */

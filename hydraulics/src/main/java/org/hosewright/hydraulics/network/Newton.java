@@ -1,6 +1,7 @@
 package org.hosewright.hydraulics.network;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** Full Newton steps on heads and flows together; one-way links open and shut by what their ends stand at.
  *
@@ -37,6 +38,10 @@ final class Newton {
     private final Iterate at;
     private final int polished;
     private final double[] drawn;
+
+    /** Links with a kink or one way. */
+    private final int[] special;
+
     private boolean settled;
     private boolean fresh;
     private int worst;
@@ -51,6 +56,9 @@ final class Newton {
         this.polished = polished;
         this.at = at;
         drawn = new double[at.flow.length];
+        special = IntStream.range(0, at.flow.length)
+                .filter(k -> !at.pieces.isSmooth(k) || at.pieces.isOneWay(k))
+                .toArray();
     }
 
     /** Sets out from resistors: each link straight from no flow to what a typical drop drives; gives the solves taken. */
@@ -113,29 +121,36 @@ final class Newton {
     private void straighten() {
         double shut = SHUT * at.pressure_Pa() / at.largest_m3s();
         double least = LEAST * at.unit();
-        for (int k = 0; k < at.flow.length; k++) {
-            double flow = at.flow[k];
-            if (at.pieces.isSmooth(k) && (flow > 0 || !at.pieces.isOneWay(k))) {
-                double loss = at.loss[k];
-                if (fresh) {
-                    flow = driven(k, flow);
-                    loss = at.pieces.loss_Pa(k, flow);
-                }
-                double by = at.pieces.conductance(k, flow, loss, least);
-                at.conductance[k] = by;
-                at.next[k] = flow + (at.drop_Pa(k) - loss) * by;
-            } else {
+        if (fresh) {
+            drive();
+            fresh = false;
+        }
+        at.pieces.conductances(at.flow, at.loss, least, at.conductance);
+        for (int k = 0; k < at.next.length; k++) {
+            at.next[k] = at.flow[k] + (at.drop[k] - at.loss[k]) * at.conductance[k];
+        }
+        for (int k : special) {
+            if (!at.pieces.isSmooth(k) || at.flow[k] <= 0) {
                 straighten(k, least, shut);
             }
         }
-        fresh = false;
+    }
+
+    /** Puts smooth links at the flows that their drops drive. */
+    private void drive() {
+        for (int k = 0; k < at.flow.length; k++) {
+            if (at.pieces.isSmooth(k) && (at.flow[k] > 0 || !at.pieces.isOneWay(k))) {
+                at.flow[k] = driven(k, at.flow[k]);
+                at.loss[k] = at.pieces.loss_Pa(k, at.flow[k]);
+            }
+        }
     }
 
     /** The flow that a link's drop drives where it goes the way of the flow it has, else that flow: resistors give
      * better drops than flows.
      */
     private double driven(int k, double flow) {
-        double driven = at.pieces.flow_m3s(k, at.drop_Pa(k));
+        double driven = at.pieces.flow_m3s(k, at.drop[k]);
         return driven * flow > 0 ? driven : flow;
     }
 
@@ -190,7 +205,7 @@ final class Newton {
     }
 
     private void straighten(int k, double least, double shut) {
-        double drop = at.drop_Pa(k);
+        double drop = at.drop[k];
         double still = at.pieces.still_Pa(k);
         double flow = at.flow[k];
         if (at.pieces.isOneWay(k) && flow <= 0 && drop <= still) {
@@ -214,6 +229,8 @@ final class Newton {
     }
 
     private void measure() {
+        at.drops();
+        at.pieces.losses(at.flow, at.loss);
         double span = 0;
         double largest = 0;
         double most = 0;
@@ -222,8 +239,8 @@ final class Newton {
         for (int k = 0; k < at.flow.length; k++) {
             double flow = at.flow[k];
             boolean shut = flow <= 0 && at.pieces.isOneWay(k);
-            double loss = shut ? at.pieces.still_Pa(k) : at.pieces.loss_Pa(k, flow);
-            double drop = at.drop_Pa(k);
+            double loss = shut ? at.pieces.still_Pa(k) : at.loss[k];
+            double drop = at.drop[k];
             double off = !shut ? at.pieces.misfit_Pa(k, flow, drop, loss) : drop > loss ? drop - loss : 0;
             at.loss[k] = loss;
             span = Math.abs(loss) > span ? Math.abs(loss) : span;

@@ -1,5 +1,6 @@
 package org.hosewright.hydraulics.network;
 
+import java.util.Arrays;
 import org.hosewright.hydraulics.network.law.Allowance;
 import org.hosewright.hydraulics.network.law.Law;
 import org.hosewright.hydraulics.network.law.OneWay;
@@ -16,6 +17,9 @@ final class Pieces {
     private static final int OTHER = 3;
     private static final int STEP = 4;
 
+    /** A flow that divides without harm and is none [m3/s]. */
+    static final double TINY = 1e-150;
+
     private final int[] kind;
     private final boolean[] oneWay;
     private final Law[] laws;
@@ -24,7 +28,9 @@ final class Pieces {
     /** Resistance of a square, or of the power part. */
     private final double[] resistance;
 
+    /** The square part of a power; the power itself, 2 for a square. */
     private final double[] square;
+
     private final double[] exponent;
     private final Powers[] powers;
 
@@ -36,6 +42,7 @@ final class Pieces {
         resistance = new double[links];
         square = new double[links];
         exponent = new double[links];
+        Arrays.fill(exponent, 2);
         powers = new Powers[links];
     }
 
@@ -48,6 +55,8 @@ final class Pieces {
         Law forward = law instanceof OneWay one ? one.forward() : law;
         laws[link] = forward;
         kind[link] = OTHER;
+        exponent[link] = 2;
+        square[link] = 0;
         if (forward instanceof Square of) {
             kind[link] = SQUARE;
             resistance[link] = of.r();
@@ -57,8 +66,9 @@ final class Pieces {
             exponent[link] = of.n();
             square[link] = of.m();
             powers[link] = of.powers();
-        } else if (forward instanceof PumpGain) {
+        } else if (forward instanceof PumpGain of) {
             kind[link] = PUMP;
+            exponent[link] = of.b();
         } else if (forward instanceof Allowance) {
             kind[link] = STEP;
         }
@@ -83,8 +93,6 @@ final class Pieces {
             if (kind[k] == PUMP && laws[k] instanceof PumpGain pump) {
                 kind[k] = POWER;
                 resistance[k] = pump.a();
-                exponent[k] = pump.b();
-                square[k] = 0;
                 powers[k] = new Powers(pump.b());
             }
         }
@@ -94,6 +102,7 @@ final class Pieces {
     void setSquare(int link, double r, boolean one) {
         resistance[link] = r;
         kind[link] = SQUARE;
+        exponent[link] = 2;
         oneWay[link] = one;
     }
 
@@ -142,20 +151,33 @@ final class Pieces {
         return still_Pa[link] + (flow_m3s < 0 ? -loss : loss);
     }
 
+    /** Losses of all links at their flows [Pa, m3/s]. */
+    void losses(double[] flow_m3s, double[] loss_Pa) {
+        for (int k = 0; k < kind.length; k++) {
+            loss_Pa[k] = loss_Pa(k, flow_m3s[k]);
+        }
+    }
+
     double slope(int link, double flow_m3s, double loss_Pa) {
         return kind[link] == SQUARE ? 2 * resistance[link] * Math.abs(flow_m3s) : laws[link].slope(flow_m3s, loss_Pa);
     }
 
     /** One over the slope at a flow whose loss is known, but no more than one over a least slope. */
     double conductance(int link, double flow_m3s, double loss_Pa, double least) {
-        if (kind[link] != POWER) {
-            double slope = slope(link, flow_m3s, loss_Pa);
-            return 1 / (slope > least ? slope : least);
+        double slope = slope(link, flow_m3s, loss_Pa);
+        return 1 / (slope > least ? slope : least);
+    }
+
+    /** The same for every smooth law at once, by the ratio of its loss to its flow; others come out as they may. */
+    void conductances(double[] flow_m3s, double[] loss_Pa, double least, double[] conductance) {
+        double[] n = exponent;
+        double[] still = still_Pa;
+        double[] besides = square;
+        for (int k = 0; k < conductance.length; k++) {
+            double size = Math.max(Math.abs(flow_m3s[k]), TINY);
+            double steep = n[k] * Math.abs(loss_Pa[k] - still[k]) + (2 - n[k]) * besides[k] * size * size;
+            conductance[k] = size / Math.max(steep, least * size);
         }
-        double size = Math.abs(flow_m3s);
-        double n = exponent[link];
-        double steep = n * Math.abs(loss_Pa - still_Pa[link]) + (2 - n) * square[link] * size * size;
-        return steep > least * size ? size / steep : 1 / least;
     }
 
     /** Where to draw the line of a link next; see {@link Law#pause_m3s}. */
@@ -168,10 +190,10 @@ final class Pieces {
     }
 
     double flow_m3s(int link, double drop_Pa) {
-        if (kind[link] != SQUARE) {
-            return laws[link].flow_m3s(drop_Pa);
+        if (kind[link] == SQUARE) {
+            double size = Math.sqrt(Math.abs(drop_Pa) / resistance[link]);
+            return drop_Pa < 0 ? -size : size;
         }
-        double size = Math.sqrt(Math.abs(drop_Pa) / resistance[link]);
-        return drop_Pa < 0 ? -size : size;
+        return laws[link] instanceof Power power ? power.flow_m3s(drop_Pa) : laws[link].flow_m3s(drop_Pa);
     }
 }

@@ -51,8 +51,8 @@ public final class Scenarios {
         given = new double[varied.size()];
         folded = new Folded(network, places(varied));
         folded.core().pieces.tabulate();
-        newton = new Newton(folded.core(), 0);
         folded.load();
+        newton = new Newton(folded.core(), 0);
         folded.vary(links());
         NetworkSolver.solve(folded.core(), newton);
         require();

@@ -7,9 +7,6 @@ import java.util.Arrays;
  * <p>Every law is taken as smooth and as running both ways.
  */
 final class Strands {
-    /** A flow that divides without harm and is none [m3/s]. */
-    private static final double TINY = 1e-150;
-
     private final Shape shape;
     private final Pieces pieces;
     private final double[][] head;
@@ -122,7 +119,7 @@ final class Strands {
         double[] r = resistance[k];
         double[] at = flow[k];
         for (int l = 0; l < at.length; l++) {
-            double size = Math.abs(at[l]) + TINY;
+            double size = Math.abs(at[l]) + Pieces.TINY;
             at[l] *= Math.sqrt(Math.abs(from[l] - to[l]) / (r[l] * size * size));
         }
         lose(k);
@@ -182,7 +179,7 @@ final class Strands {
         double[] lost = loss[k];
         double[] by = conductance[k];
         for (int l = 0; l < at.length; l++) {
-            double size = Math.max(Math.abs(at[l]), TINY);
+            double size = Math.max(Math.abs(at[l]), Pieces.TINY);
             double steep = n * Math.abs(lost[l] - still) + square * size * size;
             by[l] = size / Math.max(steep, least[l] * size);
         }
