@@ -231,6 +231,11 @@ final class Newton {
     private void measure() {
         at.drops();
         at.pieces.losses(at.flow, at.loss);
+        compare();
+    }
+
+    /** Finds how far losses and drops miss one another at most. */
+    private void compare() {
         double span = 0;
         double largest = 0;
         double most = 0;
