@@ -46,17 +46,15 @@ final class Ground {
         span_m = Math.max(LEAST_SPAN_m, high - low);
     }
 
-    /** The height at a distance, straight between the points and level beyond them [m]. */
+    /** The height at a distance, straight between the points and level beyond them; behind the step where it steps [m]. */
     double height_m(double at_m) {
         GroundAt before = points.get(0);
         for (GroundAt point : points) {
-            if (point.at().metres() >= at_m) {
+            if (point.at().metres() > at_m) {
                 double run = point.at().metres() - before.at().metres();
-                double share = run > 0 ? (at_m - before.at().metres()) / run : 1;
+                double share = run > 0 ? Math.max(0, at_m - before.at().metres()) / run : 1;
                 double rise = point.height().metres() - before.height().metres();
-                return at_m < before.at().metres()
-                        ? before.height().metres()
-                        : before.height().metres() + share * rise;
+                return before.height().metres() + share * rise;
             }
             before = point;
         }
@@ -64,22 +62,31 @@ final class Ground {
     }
 
     Point at(double at_m) {
+        return place(at_m, height_m(at_m));
+    }
+
+    private Point place(double at_m, double height_m) {
         double lowest = bottom - EARTH_em * em;
         double highest = Math.min(lowest, plot.bottom() + (Layout.GAP_em + AIR_em) * em);
-        double y = lowest - (lowest - highest) * (height_m(at_m) - lowest_m) / span_m;
+        double y = lowest - (lowest - highest) * (height_m - lowest_m) / span_m;
         return new Point(plot.x(new Length(at_m)), y);
     }
 
+    /** Two points at one distance are a wall. */
     void fill(Pen pen) {
         double end_m = plot.length().metres();
         List<Point> outline = new ArrayList<>();
-        outline.add(at(0));
+        if (points.get(0).at().metres() > 0) {
+            outline.add(at(0));
+        }
         for (GroundAt point : points) {
-            if (point.at().metres() > 0 && point.at().metres() < end_m) {
-                outline.add(at(point.at().metres()));
+            if (point.at().metres() <= end_m) {
+                outline.add(place(point.at().metres(), point.height().metres()));
             }
         }
-        outline.add(at(end_m));
+        if (points.get(points.size() - 1).at().metres() != end_m) {
+            outline.add(at(end_m));
+        }
         outline.add(new Point(plot.right(), bottom));
         outline.add(new Point(plot.left(), bottom));
         pen.area(Role.GROUND, outline);

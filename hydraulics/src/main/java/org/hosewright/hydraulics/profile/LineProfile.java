@@ -13,7 +13,7 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
  * @param units for the round numbers on the axes
  * @param hose in laying order; not empty
  * @param pressure along the line from the pump to the tip, two or more; two at one distance are a step
- * @param ground under it from the pump to the tip; empty is level
+ * @param ground under it from the pump to the tip; empty is level, two at one distance are a wall
  * @param pins readings
  * @param limits pressures not to be passed
  * @param pump the answer at the pump

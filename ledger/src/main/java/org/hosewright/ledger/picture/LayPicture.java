@@ -1,6 +1,7 @@
 package org.hosewright.ledger.picture;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.hosewright.hydraulics.equipment.Stretch;
@@ -12,6 +13,7 @@ import org.hosewright.hydraulics.profile.GroundAt;
 import org.hosewright.hydraulics.profile.HoseRun;
 import org.hosewright.hydraulics.profile.LineProfile;
 import org.hosewright.hydraulics.profile.PressureAt;
+import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
@@ -25,6 +27,8 @@ public final class LayPicture {
     private final LayReport report;
     private final AtTip tip;
     private final QuantityShown shown;
+    private final List<PressureAt> points = new ArrayList<>();
+    private final List<GroundAt> ground = new ArrayList<>();
 
     private LayPicture(LayReport report, AtTip tip) {
         this.kit = report.kit();
@@ -40,22 +44,21 @@ public final class LayPicture {
     private LineProfile profile() {
         List<HoseRun> hose = new ArrayList<>();
         List<Stretch> chain = new ArrayList<>();
-        List<GroundAt> ground = new ArrayList<>(List.of(new GroundAt(new Length(0), new Length(0))));
-        double at_m = 0;
-        double height_m = 0;
         for (Run run : tip.path().runs()) {
             String label = shown.text(run.length()) + " " + run.hose().id();
             hose.add(new HoseRun(run.length(), run.hose().section(), label));
             chain.add(new Stretch(run.hose().id(), run.length()));
-            at_m += run.length().metres();
-            height_m += run.rise().metres();
-            ground.add(new GroundAt(new Length(at_m), new Length(height_m)));
+        }
+        walk();
+        List<String> beside = new ArrayList<>(
+                List.of(shown.text(tip.state().tip()), shown.text(tip.state().reaction())));
+        Length height = ground.get(ground.size() - 1).height();
+        if (!shown.rise(height).equals(shown.rise(new Length(0)))) {
+            beside.add(shown.rise(height));
         }
         Answer pump = Answer.of(shown.text(tip.state().pump()), List.of("at the pump"));
-        Answer end = Answer.of(
-                shown.text(tip.state().flow()),
-                List.of(shown.text(tip.state().tip()), shown.text(tip.state().reaction())));
-        return new LineProfile(kit.units(), hose, pressures(), ground, List.of(), List.of(), pump, end)
+        Answer end = Answer.of(shown.text(tip.state().flow()), beside);
+        return new LineProfile(kit.units(), hose, points, ground, List.of(), List.of(), pump, end)
                 .withLimits(PictureLimits.of(kit, ceiling(), chain));
     }
 
@@ -65,19 +68,37 @@ public final class LayPicture {
                 .flatMap(engine -> engine.ceiling());
     }
 
-    /** The pressures behind each piece; a hose's loss and its rise fall along it, every other piece is a step. */
-    private List<PressureAt> pressures() {
-        List<PressureAt> points = new ArrayList<>();
+    /** The pressures behind each piece and the ground under it: a hose's loss and its rise fall along it, a height
+     * without hose is a wall, every other piece a step.
+     */
+    private void walk() {
         double at_m = 0;
+        double height_m = 0;
+        double before_Pa = 0;
+        Iterator<Run> runs = tip.path().runs().iterator();
+        double ofHose_m = 0;
+        ground(at_m, height_m);
         for (Station station : tip.stations()) {
-            at_m += station.length().metres();
-            boolean rises = station.length().metres() == 0 && isRise(station);
-            if (rises && !points.isEmpty()) {
+            double now_Pa = station.pressure().pascals();
+            if (station.length().metres() > 0) {
+                at_m += station.length().metres();
+                ofHose_m = runs.next().rise().metres();
+                height_m += ofHose_m;
+                ground(at_m, height_m);
+            } else if (ofHose_m != 0) {
                 points.remove(points.size() - 1);
+                ofHose_m = 0;
+            } else if (isRise(station)) {
+                height_m += (before_Pa - now_Pa) / Constants.WATER_PA_PER_M;
+                ground(at_m, height_m);
             }
             points.add(new PressureAt(new Length(at_m), station.pressure(), new Pressure(0)));
+            before_Pa = now_Pa;
         }
-        return points;
+    }
+
+    private void ground(double at_m, double height_m) {
+        ground.add(new GroundAt(new Length(at_m), new Length(height_m)));
     }
 
     private static boolean isRise(Station station) {
