@@ -126,6 +126,7 @@ public final class BrindleFalls {
                 OptionalInt.of(8),
                 Map.of("attack-175/crosslay-1", -0.8),
                 Optional.of(Length.ofFeet(750)),
+                Map.of(),
                 Map.of());
     }
 }

@@ -11,10 +11,12 @@ import org.hosewright.files.term.Quantities;
 import org.hosewright.files.yaml.YamlMap;
 import org.hosewright.files.yaml.YamlValue;
 import org.hosewright.hydraulics.error.InvalidInput;
+import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Kind;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Ratio;
+import org.hosewright.ledger.kit.FlownRange;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.NightRecord;
 
@@ -26,7 +28,7 @@ final class EvidenceReader {
     private EvidenceReader() {}
 
     static NightRecord night(YamlMap map, Kit kit) {
-        map.only("date", "readings", "correlation", "longest", "flow");
+        map.only("date", "readings", "correlation", "longest", "flown", "flow");
         Map<String, Double> correlations = new LinkedHashMap<>();
         map.findMap("correlation")
                 .ifPresent(all -> all.entries().forEach((pair, value) -> {
@@ -43,7 +45,40 @@ final class EvidenceReader {
                         : OptionalInt.empty(),
                 correlations,
                 map.find("longest").map(value -> (Length) Quantities.positive(Kind.LENGTH, value)),
+                flown(map, kit),
                 flows(map, kit));
+    }
+
+    private static Map<String, FlownRange> flown(YamlMap map, Kit kit) {
+        return map.findMap("flown")
+                .map(all -> all.byId("a hose or a discharge", (id, value) -> {
+                    if (!lossy(kit).contains(id)) {
+                        String allowed = "one of " + String.join(", ", lossy(kit));
+                        throw new InvalidInput(
+                                "hose or discharge", id, allowed, value.place().text());
+                    }
+                    return range(value.map());
+                }))
+                .orElse(Map.of());
+    }
+
+    private static FlownRange range(YamlMap map) {
+        map.only("from", "to");
+        YamlValue to = map.get("to", Kind.FLOW.inWords());
+        Flow least = Quantities.flow(map.get("from", Kind.FLOW.inWords()));
+        Flow most = Quantities.flow(to);
+        if (most.cubicMetresPerSecond() < least.cubicMetresPerSecond()) {
+            throw to.refused("highest flow flown", "not below the lowest");
+        }
+        return new FlownRange(least, most);
+    }
+
+    private static Set<String> lossy(Kit kit) {
+        Set<String> known = new LinkedHashSet<>(kit.hoses().keySet());
+        kit.engines()
+                .values()
+                .forEach(engine -> known.addAll(engine.engine().discharges().keySet()));
+        return known;
     }
 
     private static Map<String, Known<Ratio>> flows(YamlMap map, Kit kit) {
@@ -75,10 +110,7 @@ final class EvidenceReader {
     }
 
     private static void checkPair(String pair, YamlValue value, Kit kit) {
-        Set<String> known = new LinkedHashSet<>(kit.hoses().keySet());
-        kit.engines()
-                .values()
-                .forEach(engine -> known.addAll(engine.engine().discharges().keySet()));
+        Set<String> known = lossy(kit);
         known.addAll(tips(kit));
         String[] names = pair.split("/", -1);
         boolean good = names.length == 2 && known.containsAll(List.of(names)) && !names[0].equals(names[1]);

@@ -12,6 +12,7 @@ import org.hosewright.hydraulics.equipment.Hose;
 import org.hosewright.hydraulics.equipment.HoseLaw;
 import org.hosewright.ledger.kit.Couplings;
 import org.hosewright.ledger.kit.EngineRecord;
+import org.hosewright.ledger.kit.FlownRange;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.InstrumentRecord;
@@ -213,6 +214,11 @@ final class KitTree {
         put(map, "date", night.date().map(Object::toString));
         night.readings().ifPresent(count -> map.put("readings", count));
         put(map, "longest", night.tested().map(written::length));
+        if (!night.flown().isEmpty()) {
+            Map<String, Object> flown = new LinkedHashMap<>();
+            night.flown().forEach((id, range) -> flown.put(id, range(range)));
+            map.put("flown", flown);
+        }
         if (!night.correlation().isEmpty()) {
             map.put("correlation", new LinkedHashMap<String, Object>(night.correlation()));
         }
@@ -221,6 +227,13 @@ final class KitTree {
             night.flow().forEach((nozzle, factor) -> flows.put(nozzle, written.known(factor)));
             map.put("flow", flows);
         }
+        return map;
+    }
+
+    private Map<String, Object> range(FlownRange range) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("from", written.flow(range.least()));
+        map.put("to", written.flow(range.most()));
         return map;
     }
 }

@@ -17,6 +17,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.Couplings;
+import org.hosewright.ledger.kit.FlownRange;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
@@ -68,6 +69,10 @@ class AnyKitTest {
                 whole.evidence().get("drill-night").readings(),
                 Map.of("attack-175/crosslay-1", 2 * random.nextDouble() - 1),
                 Optional.of(new Length(1000 * random.nextDouble() + 1)),
+                Map.of(
+                        "attack-175",
+                        new FlownRange(
+                                new Flow(0.01 * random.nextDouble()), new Flow(0.01 * (1 + random.nextDouble())))),
                 Map.of(
                         "seven-eighths",
                         Known.of(new Ratio(0.6 + random.nextDouble()), new Ratio(0.05 * random.nextDouble()))));

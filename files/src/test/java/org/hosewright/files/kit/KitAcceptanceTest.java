@@ -48,6 +48,8 @@ class KitAcceptanceTest {
         assertThat(kit.evidence().get("drill-night").date()).isEqualTo(DATE);
         assertThat(kit.evidence().get("drill-night").readings()).hasValue(8);
         assertThat(kit.evidence().get("drill-night").tested()).contains(Length.ofFeet(750));
+        assertThat(kit.evidence().get("drill-night").flown()).containsOnlyKeys("attack-175", "crosslay-1");
+        assertThat(accepted.document().text()).containsPattern("attack-175: \\{ from: \\d+ gpm, to: \\d+ gpm }");
         assertThat(kit.evidence().get("drill-night").correlation()).containsKey("attack-175/crosslay-1");
         assertThat(accepted.taken())
                 .extracting(KitAcceptance.Taken::path)

@@ -167,6 +167,39 @@ class EveryLayTest {
                 .isEmpty();
     }
 
+    /** What the night flew ends at 180 gpm: more than that through the hose or the piping is said before the number. */
+    @Test
+    void safety17BeyondTheFlownFlowIsMarkedBeforeTheNumber() {
+        String ranges =
+                "flown: { attack-175: { from: 95 gpm, to: 180 gpm }, crosslay-1: { from: 95 gpm, to: 180 gpm } }";
+        String text = Examples.text("hill-road.kit.yaml")
+                .replace("readings: 8,", "readings: 8, " + ranges + ",")
+                .replace("loss: 2.06 ± 1.0 psi @ 100 gpm", "loss: 2.06 ± 1.0 psi @ 100 gpm, basis: test drill-night");
+        Kit tested = KitDocument.of(text, "kit.yaml").kit();
+        String line = """
+                engine: engine-42
+                lines:
+                  - { discharge: crosslay-1, hose: 200 ft attack-175, rise: 0 ft, nozzle: seven-eighths }
+                ask: { flow: 181 gpm }
+                """;
+        LayReport beyond = LayReport.of(tested, LayFile.readLaid(line, tested, "x"), Optional.empty());
+        assertThat(beyond.outside())
+                .containsExactly(
+                        "Outside what was flown: attack-175 was tested from 95 gpm to 180 gpm, here 181 gpm run through"
+                                + " it to crosslay-1.",
+                        "Outside what was flown: crosslay-1 was tested from 95 gpm to 180 gpm, here 181 gpm run through"
+                                + " it.");
+        String json = ResultJson.lay(beyond);
+        assertThat(json.indexOf("attack-175 was tested from")).isLessThan(json.indexOf("\"pump\""));
+        for (String within : new String[] {"95 gpm", "180 gpm"}) {
+            String asked = line.replace("181 gpm", within);
+            assertThat(LayReport.of(tested, LayFile.readLaid(asked, tested, "x"), Optional.empty())
+                            .outside())
+                    .as(within)
+                    .isEmpty();
+        }
+    }
+
     /** A half-shut gate, a kink and a burst each take from the tip, with the pump left at its pressure. */
     @Test
     void gateKinkAndBurstTakeFromTheTipHold() {

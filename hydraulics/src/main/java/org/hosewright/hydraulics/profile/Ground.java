@@ -15,6 +15,9 @@ final class Ground {
 
     private static final double EARTH_em = 0.7;
 
+    /** The last digits of two sums of lengths [1]. */
+    private static final double ROUNDING = 1e-9;
+
     private final List<GroundAt> points;
     private final Plot plot;
     private final double bottom;
@@ -75,16 +78,17 @@ final class Ground {
     /** Two points at one distance are a wall. */
     void fill(Pen pen) {
         double end_m = plot.length().metres();
+        double most_m = end_m * (1 + ROUNDING);
         List<Point> outline = new ArrayList<>();
         if (points.get(0).at().metres() > 0) {
             outline.add(at(0));
         }
         for (GroundAt point : points) {
-            if (point.at().metres() <= end_m) {
+            if (point.at().metres() <= most_m) {
                 outline.add(place(point.at().metres(), point.height().metres()));
             }
         }
-        if (points.get(points.size() - 1).at().metres() != end_m) {
+        if (Math.abs(points.get(points.size() - 1).at().metres() - end_m) > ROUNDING * end_m) {
             outline.add(at(end_m));
         }
         outline.add(new Point(plot.right(), bottom));

@@ -20,6 +20,7 @@ import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Ratio;
 import org.hosewright.ledger.kit.Basis;
 import org.hosewright.ledger.kit.EngineRecord;
+import org.hosewright.ledger.kit.FlownRange;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.InstrumentRecord;
 import org.hosewright.ledger.kit.Kit;
@@ -126,7 +127,7 @@ public final class Acceptance {
         Optional<Length> longest = report.lines().stream()
                 .map(TestedLine::longest)
                 .reduce((one, other) -> one.metres() >= other.metres() ? one : other);
-        return new NightRecord(report.date(), OptionalInt.of(used), correlations(), longest, flows());
+        return new NightRecord(report.date(), OptionalInt.of(used), correlations(), longest, flown(), flows());
     }
 
     /** An older night without the correlations of numbers that it no longer stands for. */
@@ -134,7 +135,25 @@ public final class Acceptance {
         List<String> replaced = ids();
         Map<String, Double> kept = new LinkedHashMap<>(record.correlation());
         kept.keySet().removeIf(pair -> Stream.of(pair.split("/")).anyMatch(replaced::contains));
-        return new NightRecord(record.date(), record.readings(), kept, record.tested(), record.flow());
+        Map<String, FlownRange> flown = new LinkedHashMap<>(record.flown());
+        flown.keySet().removeAll(replaced);
+        return new NightRecord(record.date(), record.readings(), kept, record.tested(), flown, record.flow());
+    }
+
+    /** The flows that each loss which the night determines was flown at. */
+    private Map<String, FlownRange> flown() {
+        Map<String, FlownRange> flown = new LinkedHashMap<>();
+        for (TestedLine line : report.lines()) {
+            FlownRange range = new FlownRange(line.least(), line.most())
+                    .outToWhole(report.kit().units());
+            List<String> lost = new ArrayList<>(line.hoses());
+            lost.add(line.discharge());
+            lost.stream()
+                    .filter(id ->
+                            terms.hoses().containsKey(id) || terms.discharges().containsKey(id))
+                    .forEach(id -> flown.merge(id, range, FlownRange::with));
+        }
+        return flown;
     }
 
     private Map<String, Known<Ratio>> flows() {

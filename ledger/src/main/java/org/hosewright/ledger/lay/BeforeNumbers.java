@@ -36,7 +36,7 @@ final class BeforeNumbers {
                 .filter(test -> isStale(test, today))
                 .map(this::sayStale)
                 .forEach(says::add);
-        says.addAll(new OutsideRange(kit).list(state));
+        says.addAll(new OutsideRange(kit).list(state, laid.engine()));
         for (String shut : SecondLine.listUnknown(laid.lay())) {
             says.add("What " + shut + " does when it opens is not known: nobody has looked up the kind of its outlet.");
         }

@@ -70,7 +70,7 @@ public record LayWhatIf(
     private static List<String> cautions(LayReport normal, LayState state, Optional<LocalDate> today) {
         List<String> says =
                 new ArrayList<>(LayCautions.listMissing(state, normal.kit().units()));
-        says.addAll(new OutsideRange(normal.kit()).list(state));
+        says.addAll(new OutsideRange(normal.kit()).list(state, normal.laid().engine()));
         List<String> more = new ArrayList<>(LayCautions.list(
                 state,
                 new Ask.AtPump(state.pump()),

@@ -10,13 +10,17 @@ import java.util.Set;
 import org.hosewright.hydraulics.equipment.Automatic;
 import org.hosewright.hydraulics.lay.LayState;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.Piece;
 import org.hosewright.hydraulics.line.Run;
+import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.ledger.kit.Basis;
+import org.hosewright.ledger.kit.EngineRecord;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.kit.NightRecord;
+import org.hosewright.ledger.line.KitLines;
 
 /** Where a lay leaves the range that its numbers were flown or rated in; it is said before the number. */
 final class OutsideRange {
@@ -31,13 +35,30 @@ final class OutsideRange {
         this.shown = QuantityShown.of(kit.units());
     }
 
-    /** One sentence for each hose and each tip outside its range. */
-    List<String> list(LayState state) {
+    /** One sentence for each hose, each piping and each tip outside its range. */
+    List<String> list(LayState state, String engine) {
         Set<String> says = new LinkedHashSet<>();
         for (AtTip tip : state.open()) {
             says.addAll(hose(tip));
             findBand(tip).ifPresent(says::add);
         }
+        List<Piece> pieces = new ArrayList<>(state.parts().pieces());
+        state.intake().ifPresent(intake -> pieces.addAll(intake.hoses()));
+        for (Piece piece : pieces) {
+            piece.run()
+                    .map(run -> run.hose().id())
+                    .flatMap(hose -> findFlow(hose, findHose(hose), piece.flow(), " to " + piece.place()))
+                    .ifPresent(says::add);
+        }
+        EngineRecord record = KitLines.get(kit.engines(), engine, "engine of the lay");
+        state.parts()
+                .flows()
+                .forEach((discharge, flow) -> findFlow(
+                                discharge,
+                                Optional.ofNullable(record.pipingBasis().get(discharge)),
+                                flow,
+                                "")
+                        .ifPresent(says::add));
         return new ArrayList<>(says);
     }
 
@@ -47,7 +68,9 @@ final class OutsideRange {
             laid_m.merge(run.hose().id(), run.length().metres(), Double::sum);
         }
         List<String> says = new ArrayList<>();
-        laid_m.forEach((id, length_m) -> findTested(id)
+        laid_m.forEach((id, length_m) -> findHose(id)
+                .flatMap(this::findNight)
+                .flatMap(NightRecord::tested)
                 .filter(tested -> length_m > tested.metres() * (1 + SAME))
                 .ifPresent(tested -> says.add("Outside what was flown: " + id + " was tested to "
                         + shown.text(tested) + ", here are " + shown.text(new Length(length_m)) + " of it to "
@@ -55,13 +78,25 @@ final class OutsideRange {
         return says;
     }
 
-    /** How far the night went that a hose's loss comes from. */
-    private Optional<Length> findTested(String id) {
-        return Optional.ofNullable(kit.hoses().get(id))
-                .map(HoseRecord::basis)
-                .filter(basis -> basis.kind() == Basis.Kind.TEST)
-                .flatMap(basis -> Optional.ofNullable(kit.evidence().get(basis.night())))
-                .flatMap(NightRecord::tested);
+    /** What is to be said where a loss is used at a flow that it was not flown at. */
+    private Optional<String> findFlow(String id, Optional<Basis> basis, Flow flow, String where) {
+        return basis.flatMap(this::findNight)
+                .flatMap(night -> Optional.ofNullable(night.flown().get(id)))
+                .filter(range -> flow.cubicMetresPerSecond() > 0 && range.leaves(flow))
+                .map(range -> "Outside what was flown: " + id + " was tested from " + shown.text(range.least()) + " to "
+                        + shown.text(range.most()) + ", here " + shown.text(flow) + " run through it"
+                        + where + ".");
+    }
+
+    private Optional<Basis> findHose(String id) {
+        return Optional.ofNullable(kit.hoses().get(id)).map(HoseRecord::basis);
+    }
+
+    /** The night that a loss comes from. */
+    private Optional<NightRecord> findNight(Basis basis) {
+        return basis.kind() == Basis.Kind.TEST
+                ? Optional.ofNullable(kit.evidence().get(basis.night()))
+                : Optional.empty();
     }
 
     private Optional<String> findBand(AtTip tip) {
