@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hosewright.hydraulics.lay.FoamState;
+import org.hosewright.hydraulics.lay.Intake;
 import org.hosewright.hydraulics.lay.Lay;
 import org.hosewright.hydraulics.lay.LaySolver;
 import org.hosewright.hydraulics.lay.LayState;
+import org.hosewright.hydraulics.lay.Piece;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
@@ -42,7 +45,57 @@ final class States {
             gates.add(members);
         }
         answer.put("gates", gates);
+        if (!state.parts().reducers().isEmpty()) {
+            answer.put(
+                    "reducers",
+                    state.parts().reducers().stream().map(States::reduced).toList());
+        }
+        if (!state.parts().foam().isEmpty()) {
+            answer.put("foam", state.parts().foam().stream().map(States::foam).toList());
+        }
+        state.intake().ifPresent(intake -> answer.put("intake", of(intake)));
         return answer;
+    }
+
+    private static Map<String, Object> of(Intake intake) {
+        Map<String, Object> members = new LinkedHashMap<>();
+        members.put("intake_Pa", intake.pressure().pascals());
+        members.put("least_Pa", intake.least().pascals());
+        members.put("most_m3s", intake.most().cubicMetresPerSecond());
+        members.put("shortest", intake.shortest());
+        members.put("pumps", intake.pumps().stream().map(States::pump).toList());
+        members.put("hoses", intake.hoses().stream().map(States::supply).toList());
+        return members;
+    }
+
+    private static Map<String, Object> pump(Intake.PumpState pump) {
+        Map<String, Object> members =
+                named(pump.engine(), "pump_Pa", pump.pump().pascals());
+        members.put("intake_Pa", pump.intake().pascals());
+        members.put("flow_m3s", pump.flow().cubicMetresPerSecond());
+        return members;
+    }
+
+    private static Map<String, Object> supply(Piece piece) {
+        Map<String, Object> members =
+                named(piece.place(), "flow_m3s", piece.flow().cubicMetresPerSecond());
+        members.put("after_Pa", piece.after().pascals());
+        return members;
+    }
+
+    private static Map<String, Object> reduced(LayState.Reduced reduced) {
+        Map<String, Object> members =
+                named(reduced.name(), "before_Pa", reduced.before().pascals());
+        members.put("active", reduced.active());
+        return members;
+    }
+
+    private static Map<String, Object> foam(FoamState foam) {
+        Map<String, Object> members = named(foam.id(), "inlet_Pa", foam.inlet().pascals());
+        members.put("back_Pa", foam.back().pascals());
+        members.put("flow_m3s", foam.flow().cubicMetresPerSecond());
+        members.put("draws", foam.draws());
+        return members;
     }
 
     static Map<String, Object> of(Network network) {

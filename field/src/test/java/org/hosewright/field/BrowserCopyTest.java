@@ -34,6 +34,11 @@ class BrowserCopyTest {
     }
 
     @Test
+    void laysOfEveryPieceInTheBrowserAgree() throws Exception {
+        agree(new PieceQuestions(SEED).list(COUNT));
+    }
+
+    @Test
     void networksInTheBrowserAgree() throws Exception {
         agree(new NetworkQuestions(SEED).list(COUNT));
     }

@@ -12,6 +12,7 @@ final class WhatIfText {
 
     static void say(Report report, LayWhatIf one, QuantityShown shown) {
         String title = "If " + one.whatIf().says() + ", pump and gates untouched";
+        report.list(title + ": by radio first", one.radio());
         report.list(title + ": beyond its limit", LayText.listBroken(one.broken(), shown));
         report.table(title, table(one, shown));
         report.list(title + ": keep in mind", one.cautions());

@@ -42,6 +42,10 @@ public final class Place {
         return member == null ? Optional.empty() : Optional.of(within(member, "." + key));
     }
 
+    public boolean isList() {
+        return value instanceof List<?>;
+    }
+
     /** The items of a list. */
     public List<Place> list() {
         if (!(value instanceof List<?> items)) {

@@ -68,8 +68,8 @@ class WhatIfTest {
         "rear-3 burst 2, 1, -1, coupling 2 of the hose from rear-3 lets go",
         "a burst 1, 1, -1, coupling 1 of the hose to a lets go",
         "rear-3 kink 10 psi @ 100 gpm, -1, 1, the hose from rear-3 kinks",
-        "a gate half, -1, 1, the gate of the hose to a is half shut",
-        "a gate 20 psi @ 100 gpm, -1, 1, the gate of the hose to a is half shut",
+        "a gate half, -1, 1, the gate of the hose to a is part shut",
+        "a gate 20 psi @ 100 gpm, -1, 1, the gate of the hose to a is part shut",
     })
     void panelTellsWhatWentWrongHolds(String change, int flow, int pressure, String says) {
         LayWhatIf found = found(change);

@@ -75,7 +75,7 @@ public final class LayCautions {
         return state.flow().cubicMetresPerSecond() > asked * (1 + MORE)
                 ? Optional.of(tip.outlet().id() + " gets more than asked, " + shown.text(state.flow()) + " at "
                         + shown.text(state.tip()) + ": a gate at the discharge cannot even out the legs of a wye;"
-                        + " gate that leg down at the wye, or leave it.")
+                        + " gate that leg down where it branches off, or leave it.")
                 : Optional.empty();
     }
 

@@ -14,10 +14,14 @@ import org.hosewright.hydraulics.quantity.Pressure;
  * <p>Where a pressure or a flow is asked for, each group of lines has its pump pressure as an added unknown and the tip
  * that is shortest as the added equation; the pump stands at the highest and the others are gated down to their own.
  *
- * @validFor answers that are smooth there: no tip just about to run dry, no rule on its threshold; a pump that keeps
- *     its pressure
+ * <p>At a fixed speed the pump's pressure moves along its curve with the sum of the flows, and the intake's with it.
+ *
+ * @validFor answers that are smooth there: no tip just about to run dry, no rule on its threshold
  */
 final class LaySlopes {
+    /** The share of a flow that the intake's slope is taken over [1]: its curve is smooth. */
+    private static final double STEP = 1e-4;
+
     private final List<String> terms;
     private final Map<String, Double> pump = new LinkedHashMap<>();
     private final Map<String, Map<String, Double>> flows = new LinkedHashMap<>();
@@ -27,15 +31,23 @@ final class LaySlopes {
         this.terms = terms;
     }
 
-    /** The slopes; absent where a reducer or an eductor is in one of several states, or where nothing is smooth. */
-    static Optional<LaySlopes> find(Lay laid, Ask ask, List<String> terms) {
+    /** The slopes; absent where a reducer or an eductor is in one of several states, or where nothing is smooth.
+     *
+     * @param best the lay solved for what is asked
+     */
+    static Optional<LaySlopes> find(Lay laid, Ask ask, LayState best, List<String> terms) {
         Lay lay = Bursts.opened(laid);
-        if (LayNetwork.hasStates(lay)) {
+        boolean slides = lay.pump() instanceof PumpMode.FixedSpeed;
+        boolean loses = !best.parts().bursts().isEmpty();
+        if (LayNetwork.hasStates(lay) || (slides && loses)) {
             return Optional.empty();
         }
         LaySlopes slopes = new LaySlopes(terms);
-        if (ask instanceof Ask.AtPump at) {
-            slopes.held(lay, at.pressure());
+        if (ask instanceof Ask.AtPump) {
+            slopes.held(lay, best.pump());
+            if (lay.pump() instanceof PumpMode.FixedSpeed fixed) {
+                slopes.slid(lay, fixed, best);
+            }
             return Optional.of(slopes);
         }
         for (LineGroup group : LineGroup.listOf(lay)) {
@@ -64,6 +76,38 @@ final class LaySlopes {
                 terms.forEach(term -> put(outlet, term, solved.by(of, term)));
             }
         }
+    }
+
+    /** From slopes at a held pressure to those of a pump that slides along its curve: dP = s dQ, dQ = Q' dk + Q'' dP. */
+    private void slid(Lay lay, PumpMode.FixedSpeed fixed, LayState best) {
+        LayNetwork.Solved solved = LayNetwork.solved(lay, best.pump());
+        double fall = PumpSlide.slope(fixed.rated(), best.flow()) + intakeSlope(lay, best);
+        double byPump = 0;
+        for (String outlet : flows.keySet()) {
+            byPump += solved.byPump(solved.ofTip(outlet));
+        }
+        for (String term : terms) {
+            double byTerm = 0;
+            for (String outlet : flows.keySet()) {
+                byTerm += ofFlow(outlet, term);
+            }
+            pump.put(term, fall * byTerm / (1 - fall * byPump));
+        }
+        flows.forEach((outlet, by) -> {
+            double more = solved.byPump(solved.ofTip(outlet));
+            by.replaceAll((term, held) -> held + more * ofPump(term));
+        });
+    }
+
+    /** How the intake's pressure falls with the flow [Pa s/m3]. */
+    private static double intakeSlope(Lay lay, LayState best) {
+        double step = STEP * best.flow().cubicMetresPerSecond();
+        return lay.supply()
+                .map(Feeding::new)
+                .map(feeding -> (feeding.intake_Pa(best.flow().cubicMetresPerSecond() + step)
+                                - feeding.intake_Pa(best.flow().cubicMetresPerSecond() - step))
+                        / (2 * step))
+                .orElse(0.0);
     }
 
     private void put(End.Outlet outlet, String term, double slope) {

@@ -17,7 +17,7 @@ import org.hosewright.hydraulics.quantity.Quantity;
  * <p>Slopes are adjoints from the factor of the lay's network; where a reducer or an eductor is in one of several
  * states they are central differences of the whole solve. A wye's and a monitor's own losses are taken as exact.
  *
- * @param pump pump pressure; exact where it was asked for
+ * @param pump pump pressure; exact where it was asked for of a pump that holds it
  * @param flows flow of each open outlet, by its name
  * @param assumed what was taken for granted about the errors, as sentences
  */
@@ -42,7 +42,7 @@ public record LaySpread(Known<Pressure> pump, Map<String, Known<Flow>> flows, Li
         List<String> ids = terms.stream().map(LayTerm::id).toList();
         Parts parts = terms.isEmpty()
                 ? outlet -> List.of()
-                : LaySlopes.find(lay, ask, ids)
+                : LaySlopes.find(lay, ask, best, ids)
                         .map(slopes -> Parts.of(slopes, terms))
                         .orElseGet(() -> Differences.of(lay, ask, terms));
         Map<String, Known<Flow>> flows = new LinkedHashMap<>();

@@ -1,7 +1,6 @@
 package org.hosewright.hydraulics.lay;
 
 import java.util.function.DoubleUnaryOperator;
-import org.hosewright.hydraulics.quantity.Constants;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
@@ -15,8 +14,8 @@ import org.hosewright.hydraulics.quantity.Pressure;
  *     with the square of the flow: common practice (from memory), an estimate
  */
 record PumpSlide(double net_Pa, double flow_m3s, Flow rated) {
-    /** How much less a pump adds at its rated capacity than with nothing flowing [Pa]. */
-    private static final double FALL_PA = 30 * Constants.PSI_PA;
+    /** How much less a pump adds at its rated capacity than with nothing flowing. */
+    static final Pressure FALL = Pressure.ofPsi(30);
 
     PumpSlide {
         Numbers.requirePositive("rated capacity of the pump", rated.cubicMetresPerSecond());
@@ -26,7 +25,13 @@ record PumpSlide(double net_Pa, double flow_m3s, Flow rated) {
     double net_Pa(double at_m3s) {
         double share = at_m3s / rated.cubicMetresPerSecond();
         double from = flow_m3s / rated.cubicMetresPerSecond();
-        return net_Pa + FALL_PA * (from * from - share * share);
+        return net_Pa + FALL.pascals() * (from * from - share * share);
+    }
+
+    /** How what it adds falls with the flow [Pa s/m3]. */
+    static double slope(Flow rated, Flow at) {
+        double most = rated.cubicMetresPerSecond();
+        return -2 * FALL.pascals() * at.cubicMetresPerSecond() / (most * most);
     }
 
     /** The pump pressure at which the lines take what the pump gives.

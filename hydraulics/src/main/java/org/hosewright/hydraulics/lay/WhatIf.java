@@ -52,7 +52,7 @@ public record WhatIf(String says, LayState before, LayState then) {
     public static WhatIf gated(Lay lay, LayState before, String place, PointLoss loss) {
         HoseOfLay hose = new HoseOfLay(lay, place);
         Lay other = hose.changed(leg -> leg.withGate(Optional.of(loss)));
-        return of("the gate of the hose " + hose.says() + " is half shut", other, before);
+        return of("the gate of the hose " + hose.says() + " is part shut", other, before);
     }
 
     /** The first hose of what a place names, as {@link #burst} takes it. */

@@ -51,6 +51,9 @@ public final class QuantityShown {
         if (quantity instanceof Seconds seconds) {
             return time(seconds);
         }
+        if (quantity instanceof Volume volume) {
+            return volume(volume);
+        }
         double value = value(quantity);
         return minus(Numbers.trimmed(Numbers.fixed(value, natural(quantity, value)))) + " " + words(quantity);
     }
@@ -176,6 +179,15 @@ public final class QuantityShown {
             return us ? "psi at 100 gpm" : "kPa at 100 L/min";
         }
         return system.unit(quantity).symbol();
+    }
+
+    /** Water is not known finer than to three digits. */
+    private String volume(Volume volume) {
+        double value = value(volume);
+        int decimals = Decimals.plain(value);
+        double step = Decimal.shift(1, Math.max(-decimals, ExactText.exponent(Math.abs(value)) - 2));
+        double rounded = value == 0 ? 0 : Numbers.toNearest(value, step);
+        return minus(Numbers.trimmed(Numbers.fixed(rounded, decimals))) + " " + words(volume);
     }
 
     private static String time(Seconds time) {

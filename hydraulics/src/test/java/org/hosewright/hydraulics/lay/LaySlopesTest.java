@@ -18,12 +18,14 @@ import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.Ratio;
+import org.hosewright.hydraulics.supply.HydrantCurve;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Slopes by adjoints, against differences of the whole solve on lays drawn at random. */
 class LaySlopesTest {
     private static final long SEED = 20261126;
+    private static final Ask.AtPump AT_140 = new Ask.AtPump(Pressure.ofPsi(140));
     private static final int COUNT = 5;
     private static final int LONG_COUNT = 60;
 
@@ -56,22 +58,38 @@ class LaySlopesTest {
             if (lay.outlets().stream().allMatch(End.Outlet::shut)) {
                 continue;
             }
-            for (Ask ask : List.of(new Ask.AtPump(Pressure.ofPsi(140)), new Ask.AtFlow(Flow.ofGpm(110)))) {
+            for (Ask ask : List.of(AT_140, new Ask.AtFlow(Flow.ofGpm(110)))) {
                 boolean smooth = compare(lay, ask, "seed " + SEED + ", lay " + i + ", " + ask);
                 compared += smooth ? 1 : 0;
                 kinked += smooth ? 0 : 1;
             }
+            boolean smooth =
+                    compare(slid(lay, new Random(SEED + i)), AT_140, "seed " + SEED + ", lay " + i + " at fixed speed");
+            compared += smooth ? 1 : 0;
+            kinked += smooth ? 0 : 1;
         }
         System.out.println(compared + " lays compared, " + kinked + " stand on a kink");
         assertThat(compared).isGreaterThan(4 * kinked);
         assertThat(compared).isGreaterThan(count);
     }
 
+    /** The lay at a fixed speed that was read at 140 psi and some flow, half of them from a hydrant. */
+    private static Lay slid(Lay lay, Random random) {
+        Flow read = Flow.ofGpm(200 + random.nextInt(800));
+        Lay fixed = lay.withPump(new PumpMode.FixedSpeed(AT_140.pressure(), read, Flow.ofGpm(1500)));
+        HydrantCurve hydrant = new HydrantCurve(Pressure.ofPsi(80), Pressure.ofPsi(60), Flow.ofGpm(1000));
+        Supply.SupplyHose hose = new Supply.SupplyHose(List.of(Lays.run("supply-5", 5, 0.08, 300, 4)));
+        Supply.Feed feed = new Supply.Feed(new Source.Hydrant(hydrant), List.of(hose));
+        return random.nextBoolean()
+                ? fixed.withSupply(Optional.of(new Supply(List.of(feed), Pressure.ofPsi(20))))
+                : fixed;
+    }
+
     private static boolean compare(Lay lay, Ask ask, String where) {
         List<LayTerm> terms = LayTerm.listOf(lay);
         List<String> ids = terms.stream().map(LayTerm::id).toList();
         LayState best = LaySolver.solve(lay, ask);
-        var adjoints = LaySpread.Parts.of(LaySlopes.find(lay, ask, ids).orElseThrow(), terms);
+        var adjoints = LaySpread.Parts.of(LaySlopes.find(lay, ask, best, ids).orElseThrow(), terms);
         var differences = LaySpread.Differences.of(lay, ask, terms);
         List<String> answers = new ArrayList<>(
                 best.open().stream().map(tip -> tip.outlet().id()).toList());

@@ -22,7 +22,7 @@ final class QuantityShownTest {
         "LENGTH, 45 mm, 1.77 in, 45 mm",
         "LENGTH, 0 ft, 0 ft, 0 m",
         "FORCE, 60.1 lbf, 60 lbf, 267 N",
-        "VOLUME, 750 gal, 750 gal, 2839 L",
+        "VOLUME, 750 gal, 750 gal, 2840 L",
         "TIME, 125 s, 2 min 5 s, 2 min 5 s",
         "TIME, 119.5 s, 120 s, 120 s",
         "TIME, 3600 s, 60 min, 60 min",
@@ -74,6 +74,17 @@ final class QuantityShownTest {
         assertThat(QuantityShown.us().rise(Length.ofFeet(-8))).isEqualTo("8 ft down");
         assertThat(QuantityShown.si().rise(Length.ofMetres(2.5))).isEqualTo("2.5 m up");
         assertThat(QuantityShown.us().rise(Length.ofFeet(0))).isEqualTo("level");
+    }
+
+    /** Water is said to three digits: nobody knows it to the gallon. */
+    @Test
+    void safety14WaterIsSaidToThreeDigits() {
+        assertThat(QuantityShown.us().text(Volume.ofGallons(6778))).isEqualTo("6780 gal");
+        assertThat(QuantityShown.us().text(Volume.ofGallons(750))).isEqualTo("750 gal");
+        assertThat(QuantityShown.us().text(Volume.ofGallons(12345))).isEqualTo("12300 gal");
+        assertThat(QuantityShown.us().text(Volume.ofGallons(4.26))).isEqualTo("4.3 gal");
+        assertThat(QuantityShown.si().text(new Volume(25.6581))).isEqualTo("25700 L");
+        assertThat(QuantityShown.us().text(new Volume(0))).isEqualTo("0 gal");
     }
 
     @Test

@@ -21,6 +21,11 @@ public sealed interface LayChange {
      */
     WhatIf of(Kit kit, Lay lay, LayState before);
 
+    /** What of it is an estimate, as a sentence. */
+    default Optional<String> findEstimate() {
+        return Optional.empty();
+    }
+
     /** A tip opens that is shut, or shuts that is open. */
     record Turned(String tip, boolean opens) implements LayChange {
         @Override
@@ -71,6 +76,13 @@ public sealed interface LayChange {
                             before,
                             place,
                             HalfGate.of(WhatIf.hose(lay, place).diameter())));
+        }
+
+        @Override
+        public Optional<String> findEstimate() {
+            return loss.isPresent()
+                    ? Optional.empty()
+                    : Optional.of("What the half-shut gate takes is an estimate for a ball valve of its hose's size.");
         }
     }
 

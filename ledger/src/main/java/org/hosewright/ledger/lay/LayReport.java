@@ -16,6 +16,7 @@ import org.hosewright.hydraulics.lay.LayLimits;
 import org.hosewright.hydraulics.lay.LaySolver;
 import org.hosewright.hydraulics.lay.LayState;
 import org.hosewright.hydraulics.lay.LayState.AtTip;
+import org.hosewright.hydraulics.lay.PumpMode;
 import org.hosewright.hydraulics.lay.SecondLine;
 import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Limit;
@@ -95,7 +96,7 @@ public record LayReport(
                 LayWorkings.list(kit, laid, state),
                 FieldMethods.listOf(state),
                 cautions(kit, laid, state, bounds),
-                assumed(laid, errors));
+                assumed(kit, laid, errors));
     }
 
     /** The flow of a tip as far as it is known. */
@@ -121,9 +122,12 @@ public record LayReport(
         return cautions;
     }
 
-    private static List<String> assumed(Laid laid, LayErrors errors) {
+    private static List<String> assumed(Kit kit, Laid laid, LayErrors errors) {
         Set<String> assumed = new LinkedHashSet<>(laid.assumed());
         assumed.addAll(errors.assumed());
+        if (laid.lay().pump() instanceof PumpMode.FixedSpeed) {
+            assumed.add(PumpMode.FixedSpeed.says(kit.units()));
+        }
         return List.copyOf(assumed);
     }
 }

@@ -51,6 +51,8 @@ public record LayWhatIf(
         Kit kit = normal.kit();
         WhatIf found = change.of(kit, normal.laid().lay(), normal.state());
         EngineRecord engine = KitLines.get(kit.engines(), normal.laid().engine(), "engine of the lay");
+        List<String> cautions = new ArrayList<>(cautions(normal, found.then(), today));
+        change.findEstimate().ifPresent(cautions::add);
         return new LayWhatIf(
                 found,
                 PanelReading.listOf(kit, engine, found.before()),
@@ -59,7 +61,7 @@ public record LayWhatIf(
                         .filter(Limit::broken)
                         .toList(),
                 LayCautions.listBursts(found.then(), kit.units()),
-                cautions(normal, found.then(), today));
+                cautions);
     }
 
     private static Bounds bounds(LayReport normal, LayState state, Optional<LocalDate> today) {
