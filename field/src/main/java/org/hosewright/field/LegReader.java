@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hosewright.field.json.Place;
 import org.hosewright.hydraulics.equipment.Appliance;
-import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.foam.Eductor;
 import org.hosewright.hydraulics.foam.FoamMix;
 import org.hosewright.hydraulics.foam.Proportioner;
@@ -14,7 +13,6 @@ import org.hosewright.hydraulics.lay.FloorOutlet;
 import org.hosewright.hydraulics.lay.Leg;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.PointLoss;
-import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityText;
 import org.hosewright.hydraulics.quantity.RatedPoint;
 
@@ -22,6 +20,8 @@ import org.hosewright.hydraulics.quantity.RatedPoint;
 final class LegReader {
     private static final List<String> ENDS =
             List.of("nozzle", "wye", "join", "monitor", "standpipe", "reducer", "eductor", "sprinklers", "open");
+
+    private static final List<String> OUTLETS = List.of("reduces", "set", "restricts", "plain", "unknown");
 
     private LegReader() {}
 
@@ -45,13 +45,7 @@ final class LegReader {
     }
 
     private static End end(Place leg) {
-        List<String> found =
-                ENDS.stream().filter(word -> leg.find(word).isPresent()).toList();
-        if (found.size() != 1) {
-            throw new InvalidInput(
-                    "end of a leg", String.join(", ", found), "exactly one of " + String.join(", ", ENDS), "");
-        }
-        String word = found.get(0);
+        String word = leg.one("end of a leg", ENDS);
         return leg.get(word).as(place -> end(word, place));
     }
 
@@ -117,22 +111,15 @@ final class LegReader {
                 place -> new End.Floor(place.get("id").text(), rise(place), outletOf(place), leg(place.get("leg"))));
     }
 
-    /** A valve that {@code reduces}, one that is {@code set}, a plate that {@code restricts}; else plain or unknown. */
+    /** A valve that {@code reduces}, one that is {@code set}, a plate that {@code restricts}; or {@code plain}, or {@code unknown}. */
     private static FloorOutlet outletOf(Place floor) {
-        Optional<Pressure> reduces = floor.findQuantity("reduces", QuantityText::pressure);
-        Optional<Pressure> set = floor.findQuantity("set", QuantityText::pressure);
-        Optional<PointLoss> restricts = floor.findQuantity("restricts", LegReader::loss);
-        boolean unknown = floor.find("unknown").map(Place::truth).orElse(false);
-        if (reduces.isPresent()) {
-            return new FloorOutlet.FixedReducer(reduces.get());
-        }
-        if (set.isPresent()) {
-            return new FloorOutlet.AdjustableReducer(set.get());
-        }
-        if (restricts.isPresent()) {
-            return new FloorOutlet.Restrictor(restricts.get());
-        }
-        return unknown ? new FloorOutlet.Unknown() : new FloorOutlet.Plain();
+        return switch (floor.one("outlet of a floor", OUTLETS)) {
+            case "reduces" -> new FloorOutlet.FixedReducer(floor.quantity("reduces", QuantityText::pressure));
+            case "set" -> new FloorOutlet.AdjustableReducer(floor.quantity("set", QuantityText::pressure));
+            case "restricts" -> new FloorOutlet.Restrictor(floor.quantity("restricts", LegReader::loss));
+            case "plain" -> new FloorOutlet.Plain();
+            default -> new FloorOutlet.Unknown();
+        };
     }
 
     private static End eductor(Place at) {

@@ -32,18 +32,13 @@ final class SupplyReader {
     }
 
     private static Source source(Place feed) {
-        Optional<Place> hydrant = feed.find("hydrant");
-        Optional<Place> tank = feed.find("tank");
-        Optional<Place> draft = feed.find("draft");
-        if (hydrant.isPresent()) {
-            return hydrant.get().as(SupplyReader::hydrant);
-        }
-        if (tank.isPresent()) {
-            return tank.get().as(SupplyReader::tank);
-        }
-        return draft.isPresent()
-                ? draft.get().as(SupplyReader::draft)
-                : feed.get("pumper").as(SupplyReader::pumper);
+        String word = feed.one("source of a supply", List.of("hydrant", "tank", "draft", "pumper"));
+        return feed.get(word).as(at -> switch (word) {
+            case "hydrant" -> hydrant(at);
+            case "tank" -> tank(at);
+            case "draft" -> draft(at);
+            default -> pumper(at);
+        });
     }
 
     private static Source hydrant(Place at) {

@@ -81,7 +81,8 @@ final class PieceQuestions {
     private String standpipe() {
         return "\"standpipe\":{\"rise\":\"" + number(0, 40)
                 + " ft\",\"loss\":\"1 psi @ 100 gpm\",\"posted\":\"175 psi\",\"floors\":["
-                + "{\"id\":\"f4\",\"leg\":" + plain() + "},{\"id\":\"f5\",\"rise\":\"10 ft\"," + valve() + "\"leg\":"
+                + "{\"id\":\"f4\",\"plain\":true,\"leg\":" + plain() + "},{\"id\":\"f5\",\"rise\":\"10 ft\"," + valve()
+                + "\"leg\":"
                 + plain()
                 + "}]}";
     }
@@ -91,7 +92,7 @@ final class PieceQuestions {
             case 0 -> "\"reduces\":\"" + number(40, 110) + " psi\",";
             case 1 -> "\"set\":\"" + number(40, 110) + " psi\",";
             case 2 -> "\"restricts\":\"15 psi @ 100 gpm\",";
-            default -> "";
+            default -> "\"plain\":true,";
         };
     }
 

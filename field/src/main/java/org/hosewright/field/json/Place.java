@@ -42,6 +42,19 @@ public final class Place {
         return member == null ? Optional.empty() : Optional.of(within(member, "." + key));
     }
 
+    /** The one of several keys that is there.
+     *
+     * @param what they say, for the error
+     * @throws InvalidInput none or several are
+     */
+    public String one(String what, List<String> keys) {
+        List<String> found = keys.stream().filter(key -> find(key).isPresent()).toList();
+        if (found.size() != 1) {
+            throw new InvalidInput(what, String.join(", ", found), "exactly one of " + String.join(", ", keys), where);
+        }
+        return found.get(0);
+    }
+
     public boolean isList() {
         return value instanceof List<?>;
     }

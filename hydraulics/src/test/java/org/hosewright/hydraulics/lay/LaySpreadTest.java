@@ -8,22 +8,35 @@ import java.util.Map;
 import java.util.Optional;
 import org.hosewright.hydraulics.equipment.Discharge;
 import org.hosewright.hydraulics.equipment.Hose;
+import org.hosewright.hydraulics.equipment.SmoothBore;
+import org.hosewright.hydraulics.foam.Eductor;
+import org.hosewright.hydraulics.foam.FoamMix;
+import org.hosewright.hydraulics.foam.Proportioner;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.line.Line;
 import org.hosewright.hydraulics.line.LineSolver;
 import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.line.Run;
+import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.HoseLoss;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.Ratio;
 import org.junit.jupiter.api.Test;
 
 /** Standard errors of a lay's answers. */
 class LaySpreadTest {
     /** Agreement of adjoints with the closed form, relative: a network closes to 1e-10 of its largest head. */
     private static final double CLOSED = 1e-8;
+
+    /** Differences over a twentieth of an error each way bend by less [1]. */
+    private static final double DIFFERENCED = 1e-5;
+
+    private static final HoseLoss R = HoseLoss.ofUs(2);
+    private static final HoseLoss ERROR = HoseLoss.ofUs(0.06);
+    private static final Length FEET_200 = Length.ofFeet(200);
 
     private static final LossErrors ERRORS = new LossErrors(Map.of("attack-175/one", -0.8));
 
@@ -60,6 +73,69 @@ class LaySpreadTest {
         LaySpread forward = spread(lay, new Ask.AtPump(held), ERRORS);
         assertThat(forward.flows().get("a").standardErrorSi()).isCloseTo(flow, within(CLOSED * flow));
         assertThat(forward.pump().standardError()).isEmpty();
+    }
+
+    /** A valve that reduces: what lies before it counts for nothing, and behind it q = root of P / (R L + k). */
+    @Test
+    void reducerInItsBandAgrees() {
+        Pressure holds = Pressure.ofPsi(80);
+        Leg before = new Leg(List.of(own("before")), new End.Reducer("valve", holds, tipped("behind")));
+        Lay lay = new Lay(List.of(new Lay.FromDischarge(discharge("one"), before)));
+        for (double pump_psi : new double[] {150, 190}) {
+            LaySpread spread = spread(lay, new Ask.AtPump(Pressure.ofPsi(pump_psi)), LossErrors.UNCORRELATED);
+            double k = new SmoothBore(Length.ofInches(0.875), Pressure.ofPsi(50)).pressure_Pa(1);
+            double rest = R.r() * FEET_200.metres() + k;
+            double q = Math.sqrt(holds.pascals() / rest);
+            double error = q / 2 * ERROR.r() * FEET_200.metres() / rest;
+            assertThat(spread.flows().get("a").value().cubicMetresPerSecond()).isCloseTo(q, within(1e-9 * q));
+            assertThat(spread.flows().get("a").standardErrorSi()).isCloseTo(error, within(DIFFERENCED * error));
+        }
+    }
+
+    /** A valve that stands wide open: the same errors as without it, which the network's factor gives. */
+    @Test
+    void reducerWideOpenAgrees() {
+        End open = new End.Reducer("valve", Pressure.ofPsi(180), tipped("behind"));
+        Lay valved = new Lay(List.of(new Lay.FromDischarge(discharge("one"), new Leg(List.of(own("before")), open))));
+        Leg both = new Leg(List.of(own("before"), own("behind")), Lays.outlet("a", Lays.SEVEN_EIGHTHS, false));
+        Lay bare = new Lay(List.of(new Lay.FromDischarge(discharge("one"), both)));
+        for (Ask ask : List.of(new Ask.AtTip(Pressure.ofPsi(50)), new Ask.AtPump(Pressure.ofPsi(150)))) {
+            LaySpread ours = spread(valved, ask, LossErrors.UNCORRELATED);
+            LaySpread theirs = spread(bare, ask, LossErrors.UNCORRELATED);
+            double pump = theirs.pump().standardErrorSi();
+            double flow = theirs.flows().get("a").standardErrorSi();
+            assertThat(ours.pump().standardErrorSi()).isCloseTo(pump, within(DIFFERENCED * pump));
+            assertThat(ours.flows().get("a").standardErrorSi()).isCloseTo(flow, within(DIFFERENCED * flow));
+        }
+    }
+
+    /** An eductor that draws: its flow goes by its inlet alone, q = root of P / (R L + p / q0^2), whatever lies behind. */
+    @Test
+    void eductorThatDrawsAgrees() {
+        Proportioner made = new Proportioner(
+                new Eductor(Pressure.ofPsi(200), Flow.ofGpm(95)),
+                new Ratio(0.65),
+                new FoamMix(new Ratio(0.03)),
+                Optional.empty());
+        End eductor = new End.InlineEductor("eductor", made, tipped("behind"));
+        Discharge bare = new Discharge("one", Optional.empty(), Optional.empty());
+        Lay lay = new Lay(List.of(new Lay.FromDischarge(bare, new Leg(List.of(own("before")), eductor))));
+        LaySpread spread = spread(lay, new Ask.AtPump(Pressure.ofPsi(210)), LossErrors.UNCORRELATED);
+        double q0 = Flow.ofGpm(95).cubicMetresPerSecond();
+        double rest = R.r() * FEET_200.metres() + Pressure.ofPsi(200).pascals() / (q0 * q0);
+        double q = Math.sqrt(Pressure.ofPsi(210).pascals() / rest);
+        double error = q / 2 * ERROR.r() * FEET_200.metres() / rest;
+        assertThat(spread.flows().get("a").value().cubicMetresPerSecond()).isCloseTo(q, within(1e-9 * q));
+        assertThat(spread.flows().get("a").standardErrorSi()).isCloseTo(error, within(DIFFERENCED * error));
+    }
+
+    private static Run own(String id) {
+        Hose hose = new Hose(id, Length.ofInches(2.5), Length.ofFeet(50), Known.of(R, ERROR), Optional.empty());
+        return new Run(hose, FEET_200, new Length(0));
+    }
+
+    private static Leg tipped(String hose) {
+        return new Leg(List.of(own(hose)), Lays.outlet("a", Lays.SEVEN_EIGHTHS, false));
     }
 
     /** A wye of two like legs: the hose's error counts at both, so that the pump's is that of one leg, more or less. */
