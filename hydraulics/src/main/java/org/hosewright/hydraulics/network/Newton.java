@@ -43,7 +43,6 @@ final class Newton {
     private final int[] special;
 
     private boolean settled;
-    private boolean fresh;
     private int worst;
     private double misfit;
 
@@ -84,10 +83,29 @@ final class Newton {
         }
         at.capacity(capacity);
         at.balance();
-        measure();
+        drive();
         System.arraycopy(at.flow, 0, drawn, 0, drawn.length);
-        fresh = true;
         return 1;
+    }
+
+    /** Puts each smooth link at the flow that its drop drives: resistors give better drops than flows. */
+    private void drive() {
+        at.drops();
+        double span = 0;
+        double largest = 0;
+        for (int k = 0; k < at.flow.length; k++) {
+            boolean shut = at.flow[k] <= 0 && at.pieces.isOneWay(k);
+            double driven = shut || !at.pieces.isSmooth(k) ? 0 : at.pieces.flow_m3s(k, at.drop[k]);
+            if (driven != 0) {
+                at.flow[k] = driven;
+                at.loss[k] = at.drop[k];
+            } else {
+                at.loss[k] = shut ? at.pieces.still_Pa(k) : at.pieces.loss_Pa(k, at.flow[k]);
+            }
+            span = Math.abs(at.loss[k]) > span ? Math.abs(at.loss[k]) : span;
+            largest = Math.abs(at.flow[k]) > largest ? Math.abs(at.flow[k]) : largest;
+        }
+        at.scale(span, largest);
     }
 
     /** Every link between fixed heads: each flow from its own drop. */
@@ -121,10 +139,6 @@ final class Newton {
     private void straighten() {
         double shut = SHUT * at.pressure_Pa() / at.largest_m3s();
         double least = LEAST * at.unit();
-        if (fresh) {
-            drive();
-            fresh = false;
-        }
         at.pieces.conductances(at.flow, at.loss, least, at.conductance);
         for (int k = 0; k < at.next.length; k++) {
             at.next[k] = at.flow[k] + (at.drop[k] - at.loss[k]) * at.conductance[k];
@@ -134,24 +148,6 @@ final class Newton {
                 straighten(k, least, shut);
             }
         }
-    }
-
-    /** Puts smooth links at the flows that their drops drive. */
-    private void drive() {
-        for (int k = 0; k < at.flow.length; k++) {
-            if (at.pieces.isSmooth(k) && (at.flow[k] > 0 || !at.pieces.isOneWay(k))) {
-                at.flow[k] = driven(k, at.flow[k]);
-                at.loss[k] = at.pieces.loss_Pa(k, at.flow[k]);
-            }
-        }
-    }
-
-    /** The flow that a link's drop drives where it goes the way of the flow it has, else that flow: resistors give
-     * better drops than flows.
-     */
-    private double driven(int k, double flow) {
-        double driven = at.pieces.flow_m3s(k, at.drop[k]);
-        return driven * flow > 0 ? driven : flow;
     }
 
     boolean isSettled() {

@@ -85,11 +85,14 @@ public final class LaplacianFactor {
     /** The pivot: all that joins a place to others and to the ground. */
     private double sum(int j) {
         double sum = ground[j];
+        double beside = 0;
         int end = pattern.start()[j + 1];
-        for (int p = pattern.start()[j]; p < end; p++) {
+        int p = pattern.start()[j];
+        for (; p + 1 < end; p += 2) {
             sum += whole[p];
+            beside += whole[p + 1];
         }
-        return sum;
+        return p < end ? sum + beside + whole[p] : sum + beside;
     }
 
     private void divide(int j) {
@@ -156,10 +159,14 @@ public final class LaplacianFactor {
         int[] row = pattern.row();
         for (int j = pattern.size() - 1; j >= 0; j--) {
             double at = x[j];
-            for (int p = start[j]; p < start[j + 1]; p++) {
+            double beside = 0;
+            int end = start[j + 1];
+            int p = start[j];
+            for (; p + 1 < end; p += 2) {
                 at += off[p] * x[row[p]];
+                beside += off[p + 1] * x[row[p + 1]];
             }
-            x[j] = at;
+            x[j] = p < end ? at + beside + off[p] * x[row[p]] : at + beside;
         }
     }
 
