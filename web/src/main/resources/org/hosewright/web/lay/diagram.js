@@ -141,6 +141,12 @@ function feed({ word, relay }, y, engine, shown) {
     ${relay.map((one, i) => box(LEFT + RELAY * i, y, one.engine, gauge(shown, `${one.engine} pump`)))}`;
 }
 
+/** What is left at the intake, beside the box or below it. @param {Knot} engine @param {boolean} below @param {string} pressure */
+function left(engine, below, pressure) {
+  const [x, y, anchor] = below ? [engine.x, engine.y + 40, 'middle'] : [engine.x - 46, engine.y + 18, 'end'];
+  return svg`<text class="word lay-words" x=${x} y=${y} font-size="12" text-anchor=${anchor}>${below ? `intake ${pressure}` : pressure}</text>`;
+}
+
 /** @param {any} lay @param {any} shown */
 export function diagram(lay, shown) {
   const { engine, knots, hoses, rows } = place(lay, shown);
@@ -151,7 +157,7 @@ export function diagram(lay, shown) {
   const gates = new Map((shown?.gates ?? []).map((/** @type {any} */ gate) => [gate.discharge, gate.down]));
   return html`<svg class="drawing lay-drawing" viewBox="0 0 ${right} ${height}" width=${Math.round(right * 1.15)} role="img" aria-label=${says(lay, shown)}>
     ${fed.map((one, i) => feed(one, top + i * SUPPLY_Y, engine, shown))}
-    ${fed.length && shown?.pump.intake ? svg`<text class="word lay-words" x=${engine.x - 46} y=${engine.y + 18} font-size="12" text-anchor="end">${shown.pump.intake}</text>` : nothing}
+    ${fed.length && shown?.pump.intake ? left(engine, fed.length > 1, shown.pump.intake) : nothing}
     ${hoses.map(({ from, to, says: words, wet }) => svg`<path class="mk lay-hose ${wet ? '' : 'dry'}" d="M${from.x} ${from.y}C${from.x + 40} ${from.y} ${from.x + 20} ${to.y} ${from.x + 60} ${to.y}L${to.x} ${to.y}"></path>
       <text class="word lay-words" x=${to.x - 16} y=${to.y - 8} font-size="12" text-anchor="end">${set(words)}</text>`)}
     ${lay.lines.map((/** @type {Leg} */ line, /** @type {number} */ i) => svg`<text class="word lay-words" x=${engine.x + 96} y=${linesY(hoses, engine)[i] + 17} font-size="12">${line.discharge}${gates.has(line.discharge) ? `, gate down ${gates.get(line.discharge)}` : ''}</text>`)}
