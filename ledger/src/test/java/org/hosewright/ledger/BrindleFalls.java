@@ -24,6 +24,7 @@ import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.kit.Basis;
 import org.hosewright.ledger.kit.EngineRecord;
+import org.hosewright.ledger.kit.FlownRange;
 import org.hosewright.ledger.kit.HosePackage;
 import org.hosewright.ledger.kit.HoseRecord;
 import org.hosewright.ledger.kit.InstrumentRecord;
@@ -58,6 +59,27 @@ public final class BrindleFalls {
                 Optional.empty(),
                 Optional.of(Length.ofFeet(50)),
                 Map.of("drill-night", night()));
+    }
+
+    /** The same with the flows that its night flew. */
+    public static Kit flown(Kit kit, Map<String, FlownRange> flown) {
+        NightRecord night = night();
+        NightRecord told = new NightRecord(
+                night.date(), night.readings(), night.correlation(), night.tested(), flown, night.flow());
+        return new Kit(
+                kit.company(),
+                kit.zone(),
+                kit.units(),
+                kit.crewReaction(),
+                kit.hoses(),
+                kit.nozzles(),
+                kit.appliances(),
+                kit.engines(),
+                kit.instruments(),
+                kit.packages(),
+                kit.rule(),
+                kit.reserve(),
+                Map.of("drill-night", told));
     }
 
     private static HoseRecord hose() {

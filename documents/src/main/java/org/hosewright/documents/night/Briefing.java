@@ -70,7 +70,12 @@ record Briefing(PlanReport report, Figures figures) {
             number++;
             String name = String.valueOf(number);
             for (Limit limit : point.limits().stream().limit(LIMITS).toList()) {
-                table.row(name, limit.what(), figures.text(limit.at()), figures.text(limit.limit()), limit.rule());
+                table.row(
+                        name,
+                        limit.what(),
+                        figures.text(limit.at()),
+                        figures.text(limit.limit()),
+                        limit.rule(figures.units()));
                 name = "";
             }
         }

@@ -82,7 +82,7 @@ final class PlanFields {
                 .put("at", limit.at())
                 .put("limit", limit.limit())
                 .put("used", Fields.number(limit.used()))
-                .put("rule", limit.rule())
+                .put("rule", limit.rule(units))
                 .map();
     }
 

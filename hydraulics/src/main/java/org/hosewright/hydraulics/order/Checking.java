@@ -97,7 +97,7 @@ record Checking(Line line, Ordering ordering) {
     private Check within(Limit limit) {
         String what = limit.what().startsWith("the ") ? "The " + limit.what().substring(4) : limit.what();
         String says = what + ": " + text(limit.at(), limit.limit()) + (limit.broken() ? ", above " : ", within ")
-                + text(limit.limit()) + " (" + limit.rule() + ").";
+                + text(limit.limit()) + " (" + limit.rule(units()) + ").";
         return new Check(limit.what(), !limit.broken(), says);
     }
 

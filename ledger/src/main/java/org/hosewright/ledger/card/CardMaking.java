@@ -15,6 +15,7 @@ import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.order.OrderedCheck;
 import org.hosewright.hydraulics.order.Ordering;
 import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.hydraulics.quantity.QuantityShown;
@@ -108,20 +109,23 @@ final class CardMaking {
                 longer.length(),
                 longer.sections(),
                 check.figure(),
-                tested(longer),
+                tested(longer, check.state().flow()),
                 check,
                 check.passed() ? Optional.of(check.figure()) : check.wouldDo(),
                 check.refusal());
     }
 
-    /** True where every hose of the line was flown on a night at least as long as the whole line. */
-    private boolean tested(Line longer) {
+    /** True where every hose of the line was flown on a night at least as long as the whole line, and at its flow. */
+    private boolean tested(Line longer, Flow flow) {
         return named.hose().stream().allMatch(part -> {
             HoseRecord hose = KitLines.get(kit.hoses(), part.hose(), "hose");
             NightRecord night = kit.evidence().get(hose.basis().night());
             return night != null
                     && night.tested().isPresent()
-                    && night.tested().get().metres() >= longer.length().metres() * (1 - 1e-9);
+                    && night.tested().get().metres() >= longer.length().metres() * (1 - 1e-9)
+                    && Optional.ofNullable(night.flown().get(part.hose()))
+                            .filter(range -> range.leaves(flow))
+                            .isEmpty();
         });
     }
 
@@ -151,7 +155,7 @@ final class CardMaking {
         // The longest line is pumped highest: what is to be kept in mind there covers the shorter ones.
         cautions.addAll(entries.get(entries.size() - 1).check().cautions());
         if (entries.stream().anyMatch(entry -> !entry.tested())) {
-            cautions.add("Lengths marked untested lie beyond what a test night flew.");
+            cautions.add("Lengths marked untested lie beyond what a test night flew, in length or in flow.");
         }
         cautions.add("As laid at the test: straight, no kinks. A kink or a part-shut gate takes more.");
         return List.copyOf(cautions);

@@ -12,8 +12,8 @@ import org.hosewright.hydraulics.quantity.UnitSystem;
  * @param most the highest; not below it
  */
 public record FlownRange(Flow least, Flow most) {
-    /** Flows are told apart down to this share [1]: the last digits of a unit conversion. */
-    private static final double SAME = 1e-6;
+    /** A flow beyond by no more than this share still counts as flown [1]: a flow meter is off by as much. */
+    private static final double READ = 0.05;
 
     public FlownRange {
         Numbers.requireNotNegative("lowest flow flown", least.cubicMetresPerSecond());
@@ -38,9 +38,9 @@ public record FlownRange(Flow least, Flow most) {
                 Flow.of(Math.ceil(unit.ofSi(most.cubicMetresPerSecond())), unit));
     }
 
-    /** Whether a flow lies outside. */
+    /** Whether a flow lies outside by more than a meter tells. */
     public boolean leaves(Flow flow) {
         double q = flow.cubicMetresPerSecond();
-        return q < least.cubicMetresPerSecond() * (1 - SAME) || q > most.cubicMetresPerSecond() * (1 + SAME);
+        return q < least.cubicMetresPerSecond() * (1 - READ) || q > most.cubicMetresPerSecond() * (1 + READ);
     }
 }

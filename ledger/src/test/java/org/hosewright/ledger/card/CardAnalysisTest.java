@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hosewright.evidence.instrument.Tap;
 import org.hosewright.hydraulics.order.Rounding;
+import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.BrindleFalls;
+import org.hosewright.ledger.kit.FlownRange;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.reach.ReachAnalysis;
 import org.hosewright.ledger.reach.ReachReport;
@@ -90,6 +93,25 @@ class CardAnalysisTest {
     void safety15LengthsBeyondTheNightAreMarked() {
         List<CardEntry> entries = entries(Optional.empty(), 0, 150);
         assertThat(entries).allMatch(entry -> entry.tested() == entry.length().feet() <= 750 + CONVERSION);
+    }
+
+    /** The package flows 161 gpm: a night that flew its hose at no more than 140 gpm did not test it. */
+    @Test
+    void safety15FlowsBeyondTheNightAreMarked() {
+        Kit plain = BrindleFalls.kit(Optional.empty(), 0, 150);
+        for (int most_gpm : new int[] {140, 161}) {
+            FlownRange range = new FlownRange(Flow.ofGpm(95), Flow.ofGpm(most_gpm));
+            CardSet cards = CardAnalysis.of(
+                    BrindleFalls.flown(plain, Map.of("attack-175", range)),
+                    "abc123",
+                    BrindleFalls.TODAY,
+                    Rounding.Way.NEAREST);
+            List<CardEntry> entries = cards.engines().get(0).lines().get(0).entries();
+            assertThat(entries).anyMatch(entry -> entry.length().feet() <= 750);
+            assertThat(entries)
+                    .allMatch(entry ->
+                            entry.tested() == (most_gpm == 161 && entry.length().feet() <= 750 + CONVERSION));
+        }
     }
 
     @Test
