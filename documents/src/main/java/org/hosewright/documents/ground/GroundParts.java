@@ -1,12 +1,17 @@
 package org.hosewright.documents.ground;
 
 import java.util.List;
+import java.util.Optional;
+import org.hosewright.documents.drawing.MapPicture;
 import org.hosewright.documents.matter.Photograph;
 import org.hosewright.documents.part.Parts;
 import org.hosewright.documents.press.Html;
+import org.hosewright.ground.walk.Walk;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.hosewright.ledger.walk.LineThere;
+import org.hosewright.ledger.walk.MapShape;
 
 /** Pieces that the papers about the ground share. */
 final class GroundParts {
@@ -18,6 +23,10 @@ final class GroundParts {
 
     private static final int MOST_PICTURES = 3;
 
+    private static final double MAP_WIDTH_mm = 88;
+    private static final String MAP_SAYS =
+            "The way on the company's own map: the pump a square, the ends of sections circles with their numbers.";
+
     private GroundParts() {}
 
     static Html section(String head, Html inside) {
@@ -26,7 +35,7 @@ final class GroundParts {
                 : Html.tag("div", Html.tag("h2", head), inside).in("section whole");
     }
 
-    static Html photographs(List<Photograph> photographs) {
+    private static Html photographs(List<Photograph> photographs) {
         return Html.tag(
                         "div",
                         Html.all(photographs.stream()
@@ -42,9 +51,28 @@ final class GroundParts {
                 .in("photograph");
     }
 
+    /** A way on the company's own map.
+     *
+     * @param height on paper [mm]
+     */
+    static Html map(Walk way, List<MapShape> shapes, UnitSystem units, double height) {
+        return Html.tag("div", MapPicture.of(way, shapes, units, new MapPicture.Size(MAP_WIDTH_mm, height), MAP_SAYS))
+                .in("map");
+    }
+
+    /** The map, where there is one, the photographs beside it. */
+    static Html place(Optional<Html> map, List<Photograph> photographs) {
+        Html way = map.orElse(Html.NOTHING);
+        return photographs.isEmpty() ? way : Html.all(way, photographs(photographs));
+    }
+
+    /** Cautions of a paper with those of drills on open streets. */
+    static List<String> withOutdoors(List<String> own) {
+        return java.util.stream.Stream.concat(own.stream(), OUTDOORS.stream()).toList();
+    }
+
     static Html cautions(List<String> own) {
-        return Parts.list(
-                java.util.stream.Stream.concat(own.stream(), OUTDOORS.stream()).toList());
+        return Parts.list(withOutdoors(own));
     }
 
     static Html attribution(List<String> attributions) {

@@ -18,6 +18,8 @@ import org.hosewright.ledger.stretch.StretchReport;
 
 /** The sheet of a stretch to an address: what to take, what the pump must do, what stops it, how the place looks. */
 public final class StretchPaper {
+    private static final double MAP_mm = 44;
+
     private final StretchMatter matter;
     private final StretchReport report;
     private final Figures figures;
@@ -65,7 +67,11 @@ public final class StretchPaper {
         sections.add(GroundParts.section("Counted from", parts()));
         sections.add(GroundParts.section(
                 "The place",
-                matter.photographs().isEmpty() ? Html.NOTHING : GroundParts.photographs(matter.photographs())));
+                GroundParts.place(
+                        matter.way()
+                                .map(way -> GroundParts.map(
+                                        way, matter.shapes(), matter.kit().units(), MAP_mm)),
+                        matter.photographs())));
         sections.add(GroundParts.section("Keep in mind", GroundParts.cautions(report.cautions())));
         String notes = matter.stretch().site().privateNotes();
         if (matter.withPrivate() && !notes.isEmpty()) {

@@ -1,5 +1,6 @@
 package org.hosewright.documents.ground;
 
+import java.util.Optional;
 import org.hosewright.documents.drawing.Stroking;
 import org.hosewright.documents.matter.WalkMatter;
 import org.hosewright.documents.part.Figures;
@@ -15,14 +16,21 @@ import org.hosewright.ledger.walk.WalkReport;
 
 /** What each length reaches along a way that was walked: one page with its profile and the company's photographs. */
 public final class WalkPaper {
+    private static final org.hosewright.hydraulics.profile.Sheet PAPER = org.hosewright.hydraulics.profile.Sheet.PAPER;
+
     private final WalkMatter matter;
     private final WalkReport report;
     private final Figures figures;
+
+    private final RowsThatFit rows;
+    private final OnePage page;
 
     private WalkPaper(WalkMatter matter) {
         this.matter = matter;
         this.report = matter.report();
         this.figures = new Figures(report.units());
+        this.rows = RowsThatFit.of(report.sections());
+        this.page = OnePage.of(rows.rows().size(), GroundParts.withOutdoors(report.cautions()), report.assumed());
     }
 
     public static Sheet sheet(WalkMatter matter, Stamp stamp) {
@@ -37,9 +45,7 @@ public final class WalkPaper {
                 Html.tag("p", subject()).in("subject"),
                 matter.profile().map(this::drawing).orElse(Html.NOTHING),
                 GroundParts.section("Each length", table()),
-                GroundParts.section(
-                        "The way",
-                        matter.photographs().isEmpty() ? Html.NOTHING : GroundParts.photographs(matter.photographs())),
+                GroundParts.section("The way", GroundParts.place(findMap(), matter.photographs())),
                 GroundParts.section("Keep in mind", GroundParts.cautions(report.cautions())),
                 GroundParts.section("Taken as given", Parts.list(report.assumed())),
                 GroundParts.attribution(matter.attributions()));
@@ -70,14 +76,24 @@ public final class WalkPaper {
                 .orElse(way);
     }
 
+    private Optional<Html> findMap() {
+        return page.map() > 0
+                ? Optional.of(GroundParts.map(report.walk(), matter.shapes(), report.units(), page.map()))
+                : Optional.empty();
+    }
+
     private Html drawing(LineProfile profile) {
         String says = "The line along the walked way: " + profile.pump().number() + " "
                 + profile.pump().unit()
                 + " at the pump falls over the ground to the tip, which flows "
                 + profile.tip().number() + " "
                 + profile.tip().unit() + ".";
-        return Html.tag("div", Stroking.of(profile.draw(org.hosewright.hydraulics.profile.Sheet.PAPER), says))
-                .in("profile");
+        return Html.tag("div", Stroking.of(profile.draw(room()), says)).in("profile");
+    }
+
+    /** The profile gives way to long tables and lists: what each length reaches is one page. */
+    private org.hosewright.hydraulics.profile.Sheet room() {
+        return new org.hosewright.hydraulics.profile.Sheet(PAPER.width(), page.profile(), PAPER.type());
     }
 
     private Html table() {
@@ -86,8 +102,11 @@ public final class WalkPaper {
         if (laid) {
             table.figures("pump, reckoned").figures("ordered").figures("flow").words("first limit");
         }
-        report.sections().forEach(there -> row(table, there, laid));
-        return table.html();
+        rows.rows().forEach(there -> row(table, there, laid));
+        String says = rows.says();
+        return says.isEmpty()
+                ? table.html()
+                : Html.all(table.html(), Html.tag("p", says).in("fine"));
     }
 
     private void row(Table table, SectionThere there, boolean laid) {

@@ -1,6 +1,7 @@
 package org.hosewright.files.track;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -8,6 +9,7 @@ import org.hosewright.files.json.JsonObject;
 import org.hosewright.ground.track.Position;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.ledger.canonical.CanonicalJson;
+import org.hosewright.ledger.walk.MapShape;
 
 /** A layer of the company's own map as the record keeps it: who made the data, and the data.
  *
@@ -35,6 +37,11 @@ public record MapLayer(String attribution, String geojson) {
     /** A place on it; empty where it has no feature. */
     public Optional<Position> findPlace() {
         return LayerFile.findPlace(geojson);
+    }
+
+    /** What is on it. */
+    public List<MapShape> listShapes() {
+        return LayerShapes.of(geojson);
     }
 
     /** Its text: canonical JSON (RFC 8785). */

@@ -20,6 +20,7 @@ import org.hosewright.ledger.order.OrderInFull;
 import org.hosewright.ledger.order.OrderedPressure;
 import org.hosewright.ledger.stretch.KeptStretch;
 import org.hosewright.ledger.stretch.StretchReport;
+import org.hosewright.ledger.walk.MapShape;
 import org.hosewright.ledger.walk.WalkReport;
 import org.hosewright.server.setup.ServerConfig;
 
@@ -59,6 +60,8 @@ final class GroundPapers {
                 report,
                 ordered.map(Ordered::says),
                 photographs(kept.site().pictures()),
+                stretches.findWay(kept),
+                shapes(),
                 attributions(),
                 Queried.find(answer, "private").filter("yes"::equals).isPresent());
         Stamp stamp = stamp(leaf.id(), ordered);
@@ -83,6 +86,7 @@ final class GroundPapers {
                 report,
                 walks.findPicture(report),
                 photographs(walk.kept().pictures()),
+                shapes(),
                 attributions());
         String name = Answer.fileName(walk.kept().name(), "walk") + ".pdf";
         Answer.file(answer, name, PDF, Papers.walk(matter, PaperRoutes.stamp(config)));
@@ -119,6 +123,12 @@ final class GroundPapers {
         return ids.stream()
                 .flatMap(id -> leaves.find(LeafKind.PICTURE, id).stream())
                 .map(leaf -> new Photograph(leaf.title(), leaf.text()))
+                .toList();
+    }
+
+    private List<MapShape> shapes() {
+        return leaves.listWhole(LeafKind.LAYER).stream()
+                .flatMap(leaf -> MapLayer.read(leaf.text()).listShapes().stream())
                 .toList();
     }
 

@@ -1,9 +1,14 @@
 package org.hosewright.server.api;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.hosewright.files.walk.StretchText;
 import org.hosewright.ground.stretch.StretchFactor;
+import org.hosewright.ground.track.Fix;
+import org.hosewright.ground.track.Track;
+import org.hosewright.ground.walk.Walk;
+import org.hosewright.ground.walk.WalkQuestion;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.leaf.Leaves;
 import org.hosewright.ledger.stretch.KeptStretch;
@@ -42,6 +47,15 @@ final class StretchDesk {
 
     StretchReport report(KeptStretch stretch) {
         return StretchReport.of(stretch, kit(), findFactor(), Optional.of(today()));
+    }
+
+    /** The way that was drawn by hand, with its sections; absent where none was. */
+    Optional<Walk> findWay(KeptStretch stretch) {
+        List<Fix> drawn = stretch.site().way().stream().map(Fix::of).toList();
+        return drawn.size() < 2
+                ? Optional.empty()
+                : Optional.of(Walk.of(
+                        WalkQuestion.of(Track.of("", drawn), stretch.plan(kit()).section())));
     }
 
     /** Hose used over hose planned, as the company's own stretches tell. */

@@ -102,19 +102,21 @@ final class WalkDesk {
                 .orElse(OrderedFigures.NONE);
     }
 
-    /** The profile to the last section's end that the package reaches. */
+    /** The profile to the first section's end that is not safe, or else to the end of the way. */
     Optional<LineProfile> findPicture(WalkReport report) {
-        return findLaid(report)
+        return findShown(report)
                 .flatMap(last -> WalkPicture.of(
                         report, findKit().orElseThrow(), report.named().orElseThrow(), last, today()));
     }
 
-    /** The last section's end that the package reaches. */
-    Optional<SectionThere> findLaid(WalkReport report) {
+    private static Optional<SectionThere> findShown(WalkReport report) {
         List<SectionThere> laid = report.sections().stream()
                 .filter(there -> there.line().isPresent())
                 .toList();
-        return laid.isEmpty() ? Optional.empty() : Optional.of(laid.get(laid.size() - 1));
+        return laid.stream()
+                .filter(there -> !there.line().orElseThrow().isSafe())
+                .findFirst()
+                .or(() -> laid.stream().reduce((earlier, later) -> later));
     }
 
     /** How far each package of an engine is safe along a walk, and where that is. */

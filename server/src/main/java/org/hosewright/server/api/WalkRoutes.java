@@ -146,7 +146,7 @@ final class WalkRoutes {
             json.set("drawing", DrawingJson.of(picture.draw(sheet)));
             json.put(
                     "drawingSays",
-                    "The line along the walked way, the ground below it, as far as the package reaches.");
+                    "The line along the walked way, the ground below it, to its end or to the first section that is not safe.");
         });
         return json;
     }
