@@ -15,6 +15,9 @@ record RowsThatFit(List<SectionThere> rows, int every, boolean skipped) {
     /** Rows of one page, beside the profile, the map and what must be kept in mind. */
     private static final int MOST = 9;
 
+    /** A limit longer than this breaks. */
+    private static final int LETTERS_OF_LIMIT = 44;
+
     static RowsThatFit of(List<SectionThere> all) {
         int stop = 0;
         while (stop < all.size() - 1 && !isUnsafe(all.get(stop))) {
@@ -33,6 +36,16 @@ record RowsThatFit(List<SectionThere> rows, int every, boolean skipped) {
 
     private static boolean isUnsafe(SectionThere there) {
         return there.line().isPresent() && !there.line().get().isSafe();
+    }
+
+    /** Lines that the table takes: long limits break, and the table's head with them. */
+    int lines() {
+        long broken = rows.stream()
+                .flatMap(there -> there.line().stream())
+                .filter(line -> GroundParts.limit(line).length() > LETTERS_OF_LIMIT)
+                .count();
+        int around = (broken > 0 ? 1 : 0) + (says().isEmpty() ? 0 : 1);
+        return rows.size() + (int) broken + around;
     }
 
     /** What is left out, as sentences; empty where nothing is. */

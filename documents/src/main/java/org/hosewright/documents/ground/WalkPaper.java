@@ -30,7 +30,7 @@ public final class WalkPaper {
         this.report = matter.report();
         this.figures = new Figures(report.units());
         this.rows = RowsThatFit.of(report.sections());
-        this.page = OnePage.of(rows.rows().size(), GroundParts.withOutdoors(report.cautions()), report.assumed());
+        this.page = OnePage.of(rows.lines(), GroundParts.withOutdoors(report.cautions()), report.assumed());
     }
 
     public static Sheet sheet(WalkMatter matter, Stamp stamp) {

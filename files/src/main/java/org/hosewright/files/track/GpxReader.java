@@ -27,6 +27,7 @@ final class GpxReader {
 
     private GpxReader(byte[] content, String source) {
         this.source = source;
+        Utf8Checked.check(content, source);
         this.accuracies = GpxScan.of(content, source);
         try {
             gpx = GPX.Reader.of(GPX.Version.V11, GPX.Reader.Mode.STRICT).read(new ByteArrayInputStream(content));

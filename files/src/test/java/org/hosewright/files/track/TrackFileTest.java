@@ -126,6 +126,16 @@ class TrackFileTest {
     }
 
     @Test
+    void brokenBytesRefused() {
+        byte[] broken = (GPX + "\n<trk><name>?</name></trk></gpx>").getBytes(StandardCharsets.UTF_8);
+        broken[new String(broken, StandardCharsets.UTF_8).indexOf('?')] = (byte) 0xFF;
+        assertThatThrownBy(() -> TrackFile.read(broken, "walk"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("line 2")
+                .hasMessageContaining("UTF-8");
+    }
+
+    @Test
     void hugeFilesRefused() {
         String deep = "[".repeat(200);
         refused("{\"type\":\"LineString\",\"coordinates\":" + deep, "levels deep", "line 1");
