@@ -44,8 +44,7 @@ public final class MapPicture {
      *
      * @param shapes of the company's layers, drawn below the way
      * @param units of its scale
-     * @param width on paper [mm]
-     * @param height on paper [mm]
+     * @param size room on paper
      * @param says what it shows, for those who cannot see it
      */
     public static Html of(Walk walk, List<MapShape> shapes, UnitSystem units, Size size, String says) {
