@@ -84,7 +84,7 @@ public final class LayText {
     /** How fast the water runs in each hose and what shutting at once may add. */
     private static Columns hoses(LayReport lay, QuantityShown shown) {
         var table = new Columns("to", "hose", "flow", "water runs", "sudden stop adds");
-        for (Piece piece : lay.state().parts().pieces()) {
+        for (Piece piece : lay.state().listHose()) {
             piece.surge()
                     .ifPresent(surge -> table.add(
                             piece.place(),

@@ -67,6 +67,7 @@ final class LayFields {
     private Fields putPieces(Fields fields) {
         PieceFields pieces = new PieceFields(report.state(), units);
         return fields.putAll("pumps", pieces.pumps())
+                .putAll("supply", pieces.supply())
                 .putAll("pieces", pieces.pieces())
                 .put("suddenStop", pieces.suddenStop())
                 .putAll("reducers", pieces.reducers())

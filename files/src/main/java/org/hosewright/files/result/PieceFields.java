@@ -43,6 +43,14 @@ final class PieceFields {
         return state.parts().pieces().stream().map(this::piece).toList();
     }
 
+    /** The hose of the supply, from the source on. */
+    List<Map<String, Object>> supply() {
+        return state.intake().stream()
+                .flatMap(intake -> intake.hoses().stream())
+                .map(this::piece)
+                .toList();
+    }
+
     private Map<String, Object> piece(Piece piece) {
         Fields fields = new Fields(units)
                 .put("id", piece.place())

@@ -125,6 +125,10 @@ class EveryLayTest {
         assertThat(leader.at("/velocity/unit").asText()).isEqualTo("ft/s");
         assertThat(number(leader, "/suddenStop/value")).isCloseTo(13.48 * velocity, within(0.3));
         assertThat(json.at("/suddenStop/estimate").asBoolean()).isTrue();
+        JsonNode supply = json.at("/supply/1");
+        assertThat(supply.at("/id").asText()).isEqualTo("engine-41");
+        assertThat(number(supply, "/velocity/value"))
+                .isCloseTo(0.4085 * number(supply, "/flow/value") / 25, within(0.01));
         assertThat(number(json, "/suddenStop/waveSpeed/value")).isCloseTo(1000, within(1e-6));
     }
 

@@ -1,5 +1,6 @@
 package org.hosewright.hydraulics.lay;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -127,6 +128,16 @@ public record LayState(
     public Pressure net() {
         double intake_Pa = intake.map(side -> side.pressure().pascals()).orElse(0.0);
         return new Pressure(pump.pascals() - intake_Pa);
+    }
+
+    /** Every hose that water runs in by where it lies: "from supply", "from engine-41" on the way to the pump, behind it the
+     * tips, discharge or join that it leads to.
+     */
+    public List<Piece> listHose() {
+        List<Piece> hose = new ArrayList<>();
+        intake.ifPresent(side -> side.hoses().forEach(piece -> hose.add(piece.in("from " + piece.place()))));
+        parts.pieces().stream().filter(piece -> piece.run().isPresent()).forEach(hose::add);
+        return List.copyOf(hose);
     }
 
     /** The open tips. */

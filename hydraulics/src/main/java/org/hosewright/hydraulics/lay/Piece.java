@@ -28,6 +28,11 @@ public record Piece(
         Pressure lift,
         Pressure after,
         Pressure still) {
+    /** The same piece, its place said in other words. */
+    Piece in(String otherPlace) {
+        return new Piece(otherPlace, what, run, appliance, flow, before, lift, after, still);
+    }
+
     /** What friction takes. */
     public Pressure loss() {
         return new Pressure(before.pascals() - lift.pascals() - after.pascals());

@@ -93,7 +93,7 @@ final class LayShown {
     private ObjectNode hoses() {
         ObjectNode json = Answer.object().put("wave", shown.velocity(Surge.WAVE_MS));
         ArrayNode list = json.putArray("list");
-        for (Piece piece : report.state().parts().pieces()) {
+        for (Piece piece : report.state().listHose()) {
             piece.surge()
                     .ifPresent(surge -> list.addObject()
                             .put("to", piece.place())
