@@ -54,7 +54,7 @@ final class Supplies {
             cautions.add("No hydrant test is stated: nothing here says whether the supply gives this flow.");
             return Optional.empty();
         }
-        if (laid.keep().isEmpty()) {
+        if (laid.keep().isEmpty() && isUnderPressure(laid)) {
             assumed.add("No lowest intake pressure is stated: "
                     + QuantityShown.of(kit.units()).text(USUAL_KEEP) + " is kept.");
         }
@@ -67,6 +67,13 @@ final class Supplies {
             feeds.add(relayed(line, keep, " of supply line " + (feeds.size() + 1)));
         }
         return Optional.of(new Supply(feeds, keep));
+    }
+
+    /** True where some intake of the supply has a least pressure; lifted water has what the air gives. */
+    private static boolean isUnderPressure(LaidSource laid) {
+        return !laid.relay().isEmpty()
+                || laid.from().filter(LaidSource.Hydrant.class::isInstance).isPresent()
+                || laid.lines().stream().anyMatch(Supplies::isUnderPressure);
     }
 
     /** Engines in line: each feeds the next, the source the first.

@@ -13,8 +13,9 @@ import org.hosewright.hydraulics.line.Run;
 import org.hosewright.hydraulics.method.HandMethod;
 import org.hosewright.hydraulics.method.LossMethod;
 import org.hosewright.hydraulics.quantity.Flow;
-import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 
 /** A lay's pump pressure by one of the trade's methods, beside the solved one.
  *
@@ -34,17 +35,18 @@ public record FieldMethods(
     private static final double SAME_GPM = 0.5;
 
     /** Every method for the way to every open tip. */
-    public static List<FieldMethods> listOf(LayState lay) {
+    public static List<FieldMethods> listOf(LayState lay, UnitSystem units) {
+        QuantityShown shown = QuantityShown.of(units);
         List<FieldMethods> all = new ArrayList<>();
         for (AtTip tip : lay.open()) {
             for (TradeMethod method : TradeMethod.values()) {
-                all.add(of(tip, method));
+                all.add(of(tip, method, shown));
             }
         }
         return all;
     }
 
-    private static FieldMethods of(AtTip tip, TradeMethod method) {
+    private static FieldMethods of(AtTip tip, TradeMethod method, QuantityShown shown) {
         List<Station> hoses = tip.stations().stream()
                 .filter(station -> station.length().metres() > 0)
                 .toList();
@@ -54,17 +56,17 @@ public record FieldMethods(
             Run run = tip.path().runs().get(i);
             Optional<LossMethod> rule = method.findRule(run.hose());
             if (rule.isEmpty()) {
-                return refused(tip, method, method.without(run.hose()));
+                return refused(tip, method, method.without(run.hose(), shown));
             }
             Flow flow = hoses.get(i).flow();
             try {
                 Flow taken = rule.get() instanceof HandMethod hand ? hand.nearest(flow) : flow;
                 if (Math.abs(taken.gpm() - flow.gpm()) > SAME_GPM) {
-                    notes.add(gpm(flow) + " taken as " + gpm(taken));
+                    notes.add(shown.text(flow) + " taken as " + shown.text(taken));
                 }
                 hose_Pa += rule.get().loss(taken, run.length()).pascals();
             } catch (InvalidInput beyond) {
-                return refused(tip, method, sayBeyond(run, beyond));
+                return refused(tip, method, sayBeyond(run, flow, beyond, shown));
             }
         }
         return good(tip, method, hose_Pa, notes);
@@ -90,12 +92,11 @@ public record FieldMethods(
         return new FieldMethods(tip.outlet().id(), method, Optional.empty(), Optional.empty(), "", why);
     }
 
-    private static String sayBeyond(Run run, InvalidInput beyond) {
-        return "A " + beyond.what() + " of " + beyond.value() + " in "
-                + run.hose().id() + " is beyond it: it is good for " + beyond.allowed() + ".";
-    }
-
-    private static String gpm(Flow flow) {
-        return Numbers.plain(Numbers.toNearest(flow.gpm(), 1)) + " gpm";
+    /** The rules are said in gpm: where the company reckons otherwise both stand there. */
+    private static String sayBeyond(Run run, Flow flow, InvalidInput beyond, QuantityShown shown) {
+        boolean us = shown.units() == UnitSystem.US;
+        String value = us ? beyond.value() : shown.text(flow) + " (" + beyond.value() + ")";
+        return "A " + beyond.what() + " of " + value + " in " + run.hose().id() + " is beyond it: it is good for "
+                + beyond.allowed() + ".";
     }
 }

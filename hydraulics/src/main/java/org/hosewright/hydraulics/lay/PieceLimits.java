@@ -17,6 +17,7 @@ final class PieceLimits {
 
     private PieceLimits() {}
 
+    /** What stands under the air's pressure, suction hose, is held to nothing here. */
     static List<Limit> of(LayState lay) {
         List<Limit> limits = new ArrayList<>();
         lay.parts().pieces().forEach(piece -> add(limits, piece, ""));
@@ -39,6 +40,9 @@ final class PieceLimits {
     }
 
     private static void add(List<Limit> limits, Piece piece, String beside) {
+        if (piece.still().pascals() < 0) {
+            return;
+        }
         Optional<Pressure> tested = piece.run().flatMap(run -> run.hose().limit());
         tested.ifPresent(most -> {
             Hose hose = piece.run().orElseThrow().hose();

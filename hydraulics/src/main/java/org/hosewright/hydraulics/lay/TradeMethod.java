@@ -50,11 +50,11 @@ public enum TradeMethod {
     }
 
     /** Why it has no rule for a hose. */
-    String without(Hose hose) {
+    String without(Hose hose, QuantityShown shown) {
         return hose.law().isPresent() && this == COEFFICIENT
                 ? hose.id() + " has no coefficient: it goes by "
                         + hose.law().get().says() + "."
-                : "It is not taught for " + QuantityShown.us().size(hose.diameter()) + " hose (" + hose.id() + ").";
+                : "It is not taught for " + shown.size(hose.diameter()) + " hose (" + hose.id() + ").";
     }
 
     private static Optional<LossMethod> coefficient(Hose hose) {

@@ -9,6 +9,7 @@ import org.hosewright.hydraulics.equipment.Fog;
 import org.hosewright.hydraulics.line.Ask;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** A lay by the trade's methods, beside the solved answer. */
@@ -19,7 +20,7 @@ class FieldMethodsTest {
     private static List<FieldMethods> at(double gpm) {
         End fog = Lays.outlet("t", new Fog(Flow.ofGpm(gpm), Pressure.ofPsi(100)), false);
         Lay lay = Lays.one(0, new Leg(List.of(Lays.run("h", 2.5, 2, 300, 0)), fog));
-        return FieldMethods.listOf(LaySolver.solve(lay, new Ask.AtFlow(Flow.ofGpm(gpm))));
+        return FieldMethods.listOf(LaySolver.solve(lay, new Ask.AtFlow(Flow.ofGpm(gpm))), UnitSystem.US);
     }
 
     private static FieldMethods by(TradeMethod method, List<FieldMethods> all) {
@@ -63,9 +64,18 @@ class FieldMethodsTest {
                 .allMatch(one -> one.refused().isEmpty());
         assertThat(by(TradeMethod.COEFFICIENT, low).pump()).isPresent();
         LayState wye = LaySolver.solve(Lays.gardenCourt(false), new Ask.AtTip(Pressure.ofPsi(50)));
-        List<FieldMethods> all = FieldMethods.listOf(wye);
+        List<FieldMethods> all = FieldMethods.listOf(wye, UnitSystem.US);
         assertThat(by(TradeMethod.HAND, all).refused()).contains("leader-3").contains("3 in");
         assertThat(by(TradeMethod.COEFFICIENT, all).off().orElseThrow().psi()).isCloseTo(0, within(SUM));
         assertThat(Optional.of(all.size())).contains(2 * TradeMethod.values().length);
+    }
+
+    /** On an SI page a size is in mm, and a flow beside the gpm of the rule in L/min. */
+    @Test
+    void reasonsInSiRefused() {
+        LayState metric = LaySolver.solve(Lays.gardenCourt(false), new Ask.AtFlow(Flow.ofGpm(250)));
+        List<FieldMethods> all = FieldMethods.listOf(metric, UnitSystem.SI);
+        assertThat(all).noneMatch(one -> one.refused().contains(" in hose ("));
+        assertThat(all).anyMatch(one -> one.refused().contains(" mm hose ("));
     }
 }

@@ -94,7 +94,7 @@ public record LayReport(
                 state.intake().map(Intake::pressure),
                 LayLimits.of(state, bounds),
                 LayWorkings.list(kit, laid, state),
-                FieldMethods.listOf(state),
+                FieldMethods.listOf(state, kit.units()),
                 cautions(kit, laid, state, bounds),
                 assumed(kit, laid, errors));
     }
