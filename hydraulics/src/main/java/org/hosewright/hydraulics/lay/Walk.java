@@ -164,9 +164,14 @@ final class Walk {
         }
         if (!next.entry().isEmpty()) {
             double after_Pa = behind.pressure_Pa() - entry_Pa(next, behind.pressure_Pa(), flow_m3s);
-            behind = trace.piece(behind, Splits.name(end), Splits.appliance(end), after_Pa, flow_m3s);
+            behind = trace.piece(behind, name(end, index), Splits.appliance(end), after_Pa, flow_m3s);
         }
         along(next, behind, start_Pa);
+    }
+
+    /** What takes something on the way into a leg: a plate is its outlet's. */
+    private static String name(End end, int index) {
+        return end instanceof End.Standpipe ? Reducers.name(end, index) : Splits.name(end);
     }
 
     /** What is lost on the way into a leg; at a rule's threshold whatever the tip leaves of it. */

@@ -84,6 +84,9 @@ class PiecesOfLaysTest {
         double plate = tip_psi(standpipe(new FloorOutlet.Restrictor(PointLoss.ofUs(3)), 40));
         assertThat(plain).isGreaterThan(held + 10);
         assertThat(plate).isLessThan(plain - 5);
+        Lay plated = standpipe(new FloorOutlet.Restrictor(PointLoss.ofUs(3)), 40);
+        assertThat(LaySolver.solve(plated, pump(140)).getTip("nozzle").stations())
+                .anyMatch(station -> station.what().equals("outlet fourth"));
         assertThat(tip_psi(standpipe(new FloorOutlet.Plain(), 60))).isLessThan(plain - 5);
     }
 
