@@ -13,6 +13,7 @@ import org.hosewright.files.result.ResultJson;
 import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.limit.Limit;
 import org.hosewright.hydraulics.limit.LimitKind;
+import org.hosewright.hydraulics.quantity.Pressure;
 import org.hosewright.ledger.kit.Kit;
 import org.hosewright.ledger.lay.LayReport;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,22 @@ class LaySafetyTest {
         assertThat(report(fixed).secondSays().get(0))
                 .startsWith("If a shuts with the pump left at its speed, which gives 1")
                 .doesNotContain("left at 150 psi");
+    }
+
+    /** At a fixed speed the pump rises when everything shuts: hose and nozzle are held to the top of its curve. */
+    @Test
+    void safety01FixedSpeedIsHeldToThePressureWithEverythingShut() {
+        String fixed =
+                WYE.replace("{ tip: 50 psi }", "{ pump: 150 psi }\npump: { speed: fixed, at: 150 psi, flow: 320 gpm }");
+        LayReport report = report(fixed);
+        double share = 320.0 / 1500;
+        double shut_psi = 150 + 30 * share * share;
+        assertThat(report.state().shutPump().psi()).isCloseTo(shut_psi, within(0.01));
+        assertThat(report.limits().stream()
+                        .filter(limit -> limit.what().equals("leader-3, nozzle shut"))
+                        .map(limit -> ((Pressure) limit.at()).psi()))
+                .allSatisfy(at_psi -> assertThat(at_psi).isCloseTo(shut_psi, within(0.01)))
+                .isNotEmpty();
     }
 
     /** 1.57 d^2 p at a bore, 0.0505 Q sqrt p at a fog tip, never a third or 0.35 of the flow. */

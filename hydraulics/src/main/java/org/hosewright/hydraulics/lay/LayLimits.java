@@ -42,7 +42,7 @@ public final class LayLimits {
         for (AtTip tip : lay.tips()) {
             Bounds own = Bounds.NONE.withCrew(
                     tip.outlet().shut() ? Optional.empty() : tip.outlet().crew());
-            for (Limit limit : LineLimits.of(tip.path(), tip.state(), own)) {
+            for (Limit limit : LineLimits.of(tip.path(), tip.state().withPump(lay.shutPump()), own)) {
                 boolean held = limit.kind() == LimitKind.REACTION;
                 if (!held && limit.kind() != LimitKind.NOZZLE) {
                     continue;

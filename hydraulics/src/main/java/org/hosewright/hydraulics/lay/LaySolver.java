@@ -104,7 +104,7 @@ public final class LaySolver {
                     before.intake().map(side -> side.pressure().pascals()).orElse(0.0);
             double net_Pa = before.pump().pascals() - intake_Pa;
             PumpSlide slide = new PumpSlide(net_Pa, before.flow().cubicMetresPerSecond(), fixed.rated());
-            return at(lay, slid(lay, slide, losses), before.gates(), losses);
+            return slid(lay, slide, before.gates(), losses);
         }
         return at(lay, before.pump(), before.gates(), losses);
     }
@@ -124,16 +124,18 @@ public final class LaySolver {
         double intake_Pa = intake_Pa(lay, fixed.flow().cubicMetresPerSecond());
         PumpSlide slide =
                 new PumpSlide(fixed.at().pascals() - intake_Pa, fixed.flow().cubicMetresPerSecond(), fixed.rated());
-        return at(lay, slid(lay, slide, Map.of()), List.of(), Map.of());
+        return slid(lay, slide, List.of(), Map.of());
     }
 
-    private static Pressure slid(Lay lay, PumpSlide slide, Map<String, PointLoss> losses) {
+    /** The lay where its lines take what the pump gives; with all of them shut the pump stands at the top of its curve. */
+    private static LayState slid(Lay lay, PumpSlide slide, List<Gate> gates, Map<String, PointLoss> losses) {
         LineGroup whole = new LineGroup(lay.lines(), lay.joins());
-        return slide.pressure(
+        Pressure pump = slide.pressure(
                 pump_Pa -> whole.state(new Pressure(pump_Pa), List.of(), losses)
                         .flow()
                         .cubicMetresPerSecond(),
                 flow_m3s -> intake_Pa(lay, flow_m3s));
+        return fed(lay, whole.state(pump, slide.shut(intake_Pa(lay, 0)), gates, losses));
     }
 
     private static double intake_Pa(Lay lay, double flow_m3s) {
@@ -143,8 +145,10 @@ public final class LaySolver {
     }
 
     private static LayState at(Lay lay, Pressure pump, List<Gate> gates, Map<String, PointLoss> losses) {
-        LineGroup whole = new LineGroup(lay.lines(), lay.joins());
-        LayState state = whole.state(pump, gates, losses);
+        return fed(lay, new LineGroup(lay.lines(), lay.joins()).state(pump, gates, losses));
+    }
+
+    private static LayState fed(Lay lay, LayState state) {
         return lay.supply()
                 .map(supply -> state.withIntake(Optional.of(Intake.of(supply, state.flow()))))
                 .orElse(state);

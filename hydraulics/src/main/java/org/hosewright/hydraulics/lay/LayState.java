@@ -124,6 +124,11 @@ public record LayState(
         return new LayState(pump, flow, tips, gates, parts, side);
     }
 
+    /** The pump pressure with every outlet shut: a governor holds it, a fixed speed lets it rise to the top of its curve. */
+    public Pressure shutPump() {
+        return parts.pieces().isEmpty() ? pump : parts.pieces().get(0).still();
+    }
+
     /** What the pump adds to its intake; where the supply is not known, all of its pressure. */
     public Pressure net() {
         double intake_Pa = intake.map(side -> side.pressure().pascals()).orElse(0.0);

@@ -135,15 +135,23 @@ record LineGroup(List<FromDischarge> lines, Map<String, Joint> joins) {
         return worst;
     }
 
-    /** The group at a pump pressure, with some discharges gated. */
+    /** The group at a pump pressure that stands when everything shuts, with some discharges gated. */
     LayState state(Pressure pump, List<Gate> gates, Map<String, PointLoss> losses) {
+        return state(pump, pump, gates, losses);
+    }
+
+    /** The group at a pump pressure, with some discharges gated.
+     *
+     * @param shut the pump pressure with every outlet shut
+     */
+    LayState state(Pressure pump, Pressure shut, List<Gate> gates, Map<String, PointLoss> losses) {
         List<Branch> branches = new ArrayList<>();
         for (FromDischarge line : lines) {
             branches.add(LaySolver.branch(line, gate(line, losses)));
         }
         Meeting meeting =
                 joins.isEmpty() ? Meeting.NONE : new JoinPressures(branches, pump.pascals(), joins).solve(joins);
-        Walk walk = new Walk(pump, meeting);
+        Walk walk = new Walk(pump, shut, meeting);
         for (int i = 0; i < branches.size(); i++) {
             walk.along(lines.get(i), gate(lines.get(i), losses), branches.get(i));
         }

@@ -28,6 +28,14 @@ record PumpSlide(double net_Pa, double flow_m3s, Flow rated) {
         return net_Pa + FALL.pascals() * (from * from - share * share);
     }
 
+    /** The pump pressure with nothing flowing [Pa].
+     *
+     * @param intake_Pa pressure at the intake then [Pa]
+     */
+    Pressure shut(double intake_Pa) {
+        return new Pressure(Math.max(0, net_Pa(0) + intake_Pa));
+    }
+
     /** How what it adds falls with the flow [Pa s/m3]. */
     static double slope(Flow rated, Flow at) {
         double most = rated.cubicMetresPerSecond();

@@ -18,12 +18,15 @@ import org.hosewright.hydraulics.quantity.Pressure;
 /** The walk along the lines from the pump to each of the tips, with the pressure behind every piece. */
 final class Walk {
     private final Pressure pump;
+    private final Pressure shut;
     private final Meeting joins;
     private final Trace trace = new Trace();
     private final Map<String, Way> entered = new LinkedHashMap<>();
 
-    Walk(Pressure pump, Meeting joins) {
+    /** @param shut the pump pressure with every outlet shut */
+    Walk(Pressure pump, Pressure shut, Meeting joins) {
         this.pump = pump;
+        this.shut = shut;
         this.joins = joins;
     }
 
@@ -37,7 +40,7 @@ final class Walk {
         double flow_m3s = branch.flow_m3s(pump.pascals(), joins);
         double piping_Pa = line.discharge().lossOrNone().at(new Flow(flow_m3s)).pascals();
         Way way = trace.piece(
-                Way.of(line.discharge(), pump, flow_m3s),
+                Way.of(line.discharge(), pump, flow_m3s).withStill(shut.pascals()),
                 line.discharge().id() + " piping",
                 pump.pascals() - piping_Pa,
                 flow_m3s);
