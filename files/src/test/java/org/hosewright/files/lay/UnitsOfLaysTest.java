@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +39,8 @@ class UnitsOfLaysTest {
     private static final Pattern QUANTITY = Pattern.compile(
             "(?<![\\w-])(\\d+ \\d+/\\d+|\\d+/\\d+|-?\\d+(?:\\.\\d+)?)( ± ([\\d.]+))? (psi|ft|gpm|gal|lbf|in|F)\\b");
 
+    private static final Pattern US_UNIT = Pattern.compile("\\d (psi|ft|gpm|gal|lbf|in|F|ft/s)\\b");
+
     private static final Pattern WHOLE = Pattern.compile("(\\d+) (\\d+)/(\\d+)|(\\d+)/(\\d+)");
 
     @ParameterizedTest
@@ -66,11 +69,21 @@ class UnitsOfLaysTest {
         tips(us, si);
         limits(us.limits(), si.limits());
         pieces(us.state().parts().pieces(), si.state().parts().pieces());
+        assertThat(sentences(si)).noneMatch(says -> US_UNIT.matcher(says).find());
         assertThat(ResultJson.lay(si))
                 .contains("kPa")
                 .contains("L/min")
                 .doesNotContain("\"unit\" : \"psi")
                 .doesNotContain("\"unit\" : \"gpm");
+    }
+
+    private static List<String> sentences(LayReport report) {
+        List<String> all = new ArrayList<>(report.outside());
+        all.addAll(report.secondSays());
+        all.addAll(report.cautions());
+        all.addAll(report.assumed());
+        report.limits().forEach(limit -> all.add(limit.rule(report.kit().units())));
+        return all;
     }
 
     private static LayReport report(String kit, String lay) {

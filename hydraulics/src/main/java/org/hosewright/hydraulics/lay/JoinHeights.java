@@ -57,6 +57,7 @@ final class JoinHeights {
     }
 
     private static String feet(double height_m) {
-        return Numbers.plain(Numbers.toNearest(new Length(height_m).feet(), 0.001)) + " ft";
+        return Numbers.plain(Numbers.toNearest(new Length(height_m).feet(), 0.001)) + " ft ("
+                + Numbers.plain(Numbers.toNearest(height_m, 0.001)) + " m)";
     }
 }

@@ -13,6 +13,7 @@ import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.PointLoss;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 
 /** A lay solved for its tips, or for the pump.
  *
@@ -117,8 +118,8 @@ public final class LaySolver {
         if (Math.abs(asked.pascals() - fixed.at().pascals()) > SAME * fixed.at().pascals()) {
             throw new InvalidInput(
                     "pump pressure asked of a pump at a fixed speed",
-                    Numbers.plain(asked.psi()) + " psi",
-                    Numbers.plain(fixed.at().psi()) + " psi, as it was read: its speed sets the rest",
+                    QuantityShown.both(asked),
+                    QuantityShown.both(fixed.at()) + ", as it was read: its speed sets the rest",
                     "");
         }
         double intake_Pa = intake_Pa(lay, fixed.flow().cubicMetresPerSecond());

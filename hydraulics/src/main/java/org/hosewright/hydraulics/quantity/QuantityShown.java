@@ -39,6 +39,11 @@ public final class QuantityShown {
         return system == UnitSystem.US ? US : SI;
     }
 
+    /** In the units of both systems, where nobody knows who reads it: "87 psi (600 kPa)". */
+    public static String both(Quantity quantity) {
+        return US.text(quantity) + " (" + SI.text(quantity) + ")";
+    }
+
     public UnitSystem units() {
         return system;
     }

@@ -4,6 +4,7 @@ import org.hosewright.hydraulics.error.InvalidInput;
 import org.hosewright.hydraulics.quantity.Flow;
 import org.hosewright.hydraulics.quantity.Numbers;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 
 /** What a hydrant gives, from one flow test: Q = Q test (drop / drop test)^0.54.
  *
@@ -23,7 +24,7 @@ public record HydrantCurve(Pressure still, Pressure residual, Flow at) {
         Numbers.requirePositive("flow of a hydrant test", at.cubicMetresPerSecond());
         Numbers.requireNotNegative("residual of a hydrant test", residual.pascals());
         if (residual.pascals() >= still.pascals()) {
-            String given = Numbers.plain(residual.psi()) + " psi";
+            String given = QuantityShown.both(residual);
             throw new InvalidInput("residual of a hydrant test", given, "less than the static pressure", "");
         }
     }

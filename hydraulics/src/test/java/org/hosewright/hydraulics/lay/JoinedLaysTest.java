@@ -171,7 +171,7 @@ class JoinedLaysTest {
         refused(List.of(one), Map.of("x", new Joint(Optional.empty(), behind)), "one line");
         refused(List.of(one, one), Map.of(), "stands under joins");
         refused(List.of(one, one), Map.of("x", new Joint(Optional.empty(), back)), "back into itself");
-        refused(List.of(one, two), Map.of("x", new Joint(Optional.empty(), behind)), "0 ft and 10 ft");
+        refused(List.of(one, two), Map.of("x", new Joint(Optional.empty(), behind)), "0 ft (0 m) and 10 ft (3.048 m)");
     }
 
     private static void refused(List<Leg> legs, Map<String, Joint> joins, String says) {
