@@ -18,7 +18,7 @@ class BrowserCopyTest {
     private static final int COUNT = 400;
 
     /** Supplies within supplies take some fifty milliseconds each. */
-    private static final int FEW = 40;
+    private static final int FEW = 25;
 
     /** The examples' line and their two lines on a wye. */
     private static final String LINE = """

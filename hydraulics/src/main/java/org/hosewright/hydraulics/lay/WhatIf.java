@@ -70,9 +70,18 @@ public record WhatIf(String says, LayState before, LayState then) {
                 .orElseThrow(() -> new InvalidInput("supply of the lay", "", "a hydrant with its test", ""));
         String percent = Numbers.plain(Numbers.toNearest(100 * share.value(), 0.1));
         return of(
-                "the hydrant gives " + percent + " % of its test",
+                (hydrants(supply) > 1 ? "each hydrant gives " : "the hydrant gives ") + percent + " % of its test",
                 lay.withSupply(Optional.of(weaker(supply, share))),
                 before);
+    }
+
+    private static int hydrants(Supply supply) {
+        int count = 0;
+        for (Supply.Feed feed : supply.feeds()) {
+            count += feed.source() instanceof Source.Hydrant ? 1 : 0;
+            count += feed.source() instanceof Source.Pumper pumper ? hydrants(pumper.supply()) : 0;
+        }
+        return count;
     }
 
     private static WhatIf of(String says, Lay other, LayState before) {

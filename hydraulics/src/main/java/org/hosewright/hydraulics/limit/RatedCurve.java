@@ -22,6 +22,8 @@ public record RatedCurve(Flow rated) {
     };
     private static final double LEAST_SHARE = 0.01;
     private static final double[] SHARE = {1, 0.7, 0.5, LEAST_SHARE};
+    private static final String SAYS_US = says(QuantityShown.us());
+    private static final String SAYS_SI = says(QuantityShown.si());
 
     public RatedCurve {
         Numbers.requirePositive("rated pump flow", rated.cubicMetresPerSecond());
@@ -34,7 +36,10 @@ public record RatedCurve(Flow rated) {
 
     /** What the rating says, as a phrase in a company's units. */
     public static String rule(UnitSystem units) {
-        QuantityShown shown = QuantityShown.of(units);
+        return units == UnitSystem.US ? SAYS_US : SAYS_SI;
+    }
+
+    private static String says(QuantityShown shown) {
         return "rated curve by net pressure: 100 % to " + shown.text(new Pressure(PRESSURE_PA[0])) + ", 70 % at "
                 + shown.text(new Pressure(PRESSURE_PA[1])) + ", 50 % at " + shown.text(lastRated());
     }
