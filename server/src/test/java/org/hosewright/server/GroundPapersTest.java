@@ -9,6 +9,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
@@ -66,6 +67,22 @@ final class GroundPapersTest {
             assertThat(sheet.getNumberOfPages()).isEqualTo(1);
             assertThat(text(sheet)).contains("First limit:", "Private", "Map data:", "stands: on Mill Lane");
         }
+    }
+
+    /** A way drawn on the map that is longer than what is planned to the door: one of them is wrong, and it is said. */
+    @Test
+    void drawnWayLongerThanPlannedIsSaidHolds() throws Exception {
+        String planned = Files.readString(Path.of("..", "examples", "garden-court.stretch.json"));
+        assertThat(cautions(planned)).doesNotContain("drawn on the map");
+        assertThat(cautions(planned.replace("180 \u00b1 3 ft", "120 ft")))
+                .contains("drawn on the map is", "120 ft are planned to the door");
+    }
+
+    private String cautions(String stretch) throws IOException {
+        return JSON.readTree(running.post("/api/v1/stretches/estimate", "{\"stretch\": " + stretch + "}")
+                        .body())
+                .path("cautions")
+                .toString();
     }
 
     private String first(String kind) throws IOException {

@@ -49,6 +49,18 @@ final class WalkProcessTest {
         }
         assertThat(walk.at("/raw/value").asDouble())
                 .isGreaterThan(walk.at("/distance/value").asDouble());
+        String text = Hosewright.run(
+                        folder,
+                        "walk",
+                        example("garden-court.walk.gpx"),
+                        "--kit",
+                        example("garden-court.kit.yaml"),
+                        "--package",
+                        "crosslay-1-200",
+                        "--measured",
+                        "410 \u00b1 2 ft")
+                .out();
+        assertThat(text).contains("ordered", "corrected by what was measured: tape");
         assertThat(Files.readString(out)).contains("FeatureCollection", "\"mark\" : \"corner\"", "pump ");
     }
 

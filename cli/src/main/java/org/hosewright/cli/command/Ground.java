@@ -11,6 +11,7 @@ import org.hosewright.ground.walk.MeasuredLength;
 import org.hosewright.ground.walk.WalkQuestion;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
+import org.hosewright.ledger.walk.KeptWalk;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -31,6 +32,11 @@ final class Ground {
             description = "The whole way as taped, wheeled or by hose laid; ± is the standard error.")
     private @Nullable String measured;
 
+    @Option(
+            names = "--couplings-laid",
+            description = "The couplings marked are those of hose laid, in order from the pump: each corrects the way.")
+    private boolean couplingsLaid;
+
     Ground() {}
 
     WalkQuestion asked(WalkQuestion bare) {
@@ -40,7 +46,8 @@ final class Ground {
         }
         Optional<EnteredRise> rise = KnownLength.rise(Optional.ofNullable(up), Optional.ofNullable(down));
         question = rise.map(question::withRise).orElse(question);
-        List<MeasuredLength> lengths = new ArrayList<>();
+        List<MeasuredLength> lengths =
+                new ArrayList<>(couplingsLaid ? KeptWalk.couplings(bare.track(), bare.section()) : List.of());
         int last = bare.track().fixes().size() - 1;
         OptionText.find("--measured", measured, KnownLength::of)
                 .map(known -> measured(known, last))

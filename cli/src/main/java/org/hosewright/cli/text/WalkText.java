@@ -84,7 +84,7 @@ public final class WalkText {
     private Columns sections() {
         boolean line = walked.named().isPresent();
         Columns table = line
-                ? new Columns("section", "hose", "ground", "pump", "flow", "first limit")
+                ? new Columns("section", "hose", "ground", "pump", "ordered", "flow", "first limit")
                 : new Columns("section", "hose", "ground", "place");
         for (SectionThere there : walked.sections()) {
             String number = String.valueOf(there.mark().section());
@@ -99,6 +99,10 @@ public final class WalkText {
                         hose,
                         ground,
                         pump,
+                        there.line()
+                                .flatMap(LineThere::ordered)
+                                .map(shown::text)
+                                .orElse("none"),
                         flow,
                         there.line().map(WalkText::limit).orElse(""));
             } else {

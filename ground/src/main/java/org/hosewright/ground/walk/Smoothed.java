@@ -2,6 +2,7 @@ package org.hosewright.ground.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.hosewright.ground.track.LocalPlane;
 import org.hosewright.ground.track.Position;
 import org.hosewright.ground.track.Track;
@@ -32,6 +33,14 @@ final class Smoothed {
             ensemble = new Ensemble(course, weighing);
         }
         say(remarks, stops, spikes(ensemble.best().filter()));
+        if (!question.measured().isEmpty()) {
+            remarks.add("The distance is corrected by what was measured: "
+                    + question.measured().stream()
+                            .map(length -> length.by().word())
+                            .distinct()
+                            .collect(Collectors.joining(", "))
+                    + ".");
+        }
         Along along = new Along(ensemble.ways());
         question.measured().forEach(length -> along.measured(step(course, length.at()), length));
         return traced(course, ensemble.best().way(), along, plane);

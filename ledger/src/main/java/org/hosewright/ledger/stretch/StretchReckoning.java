@@ -6,7 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hosewright.ground.stretch.PartKind;
 import org.hosewright.ground.stretch.StretchEstimate;
+import org.hosewright.ground.track.Earth;
+import org.hosewright.ground.track.Position;
 import org.hosewright.hydraulics.limit.Bounds;
 import org.hosewright.hydraulics.limit.Cautions;
 import org.hosewright.hydraulics.limit.Limit;
@@ -20,6 +23,7 @@ import org.hosewright.hydraulics.line.LossErrors;
 import org.hosewright.hydraulics.quantity.Known;
 import org.hosewright.hydraulics.quantity.Length;
 import org.hosewright.hydraulics.quantity.Pressure;
+import org.hosewright.hydraulics.quantity.QuantityShown;
 import org.hosewright.hydraulics.reach.Reach;
 import org.hosewright.hydraulics.reach.ReachResult;
 import org.hosewright.ledger.kit.HosePackage;
@@ -32,6 +36,9 @@ import org.hosewright.ledger.walk.LineThere;
 
 /** One stretch on its way to a report. */
 final class StretchReckoning {
+    /** A drawing is good to this [1]. */
+    private static final double DRAWN_LONGER = 1.1;
+
     private final KeptStretch kept;
     private final Kit kit;
     private final Optional<LocalDate> today;
@@ -103,11 +110,30 @@ final class StretchReckoning {
 
     private List<String> cautions(Optional<Line> line, boolean oneDischarge) {
         Set<String> cautions = new LinkedHashSet<>(kept.site().cautions());
+        drawnLonger().ifPresent(cautions::add);
         InWords.unknownPiping(level.discharge()).ifPresent(cautions::add);
         line.ifPresent(there ->
                 cautions.addAll(Cautions.list(there, LineSolver.solve(there, duty.ask()), bounds, kit.units())));
         cautions.addAll(StretchReport.cautions(oneDischarge));
         return List.copyOf(cautions);
+    }
+
+    /** Where the way drawn on the map is longer than what is planned to the door: hose never is shorter than a drawing. */
+    private Optional<String> drawnLonger() {
+        double drawn_m = 0;
+        List<Position> way = kept.site().way();
+        for (int i = 1; i < way.size(); i++) {
+            drawn_m += Earth.distance(way.get(i - 1), way.get(i)).metres();
+        }
+        double planned_m = kept.parts().stream()
+                .filter(part -> part.kind() == PartKind.TO_DOOR)
+                .mapToDouble(part -> part.length().value().metres())
+                .sum();
+        QuantityShown shown = QuantityShown.of(kit.units());
+        return drawn_m <= DRAWN_LONGER * planned_m
+                ? Optional.empty()
+                : Optional.of("The way drawn on the map is " + shown.text(new Length(drawn_m)) + ", but "
+                        + shown.text(new Length(planned_m)) + " are planned to the door: look at both again.");
     }
 
     private List<String> assumed(StretchEstimate estimate) {

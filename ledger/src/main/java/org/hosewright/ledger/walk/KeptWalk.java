@@ -79,7 +79,7 @@ public record KeptWalk(
     }
 
     /** The couplings that were marked, each one section further along the hose than the one before. */
-    private static List<MeasuredLength> couplings(Track read, Length section) {
+    public static List<MeasuredLength> couplings(Track read, Length section) {
         List<MeasuredLength> lengths = new ArrayList<>();
         int count = 0;
         for (TrackMark mark : read.marks()) {

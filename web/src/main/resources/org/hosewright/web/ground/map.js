@@ -8,6 +8,9 @@ import { Part } from '../shared/page.js';
 /** Sheets are read in metres; closer than this nothing more is to be seen. */
 const CLOSEST = 21;
 
+/** More ends of sections than this are not numbered. */
+const MOST_NUMBERS = 40;
+
 /** About a metre. */
 const NUDGE_deg = 1e-5;
 
@@ -106,12 +109,22 @@ class GroundMap extends Part {
       if (one.at) L.circleMarker(at(one.at), { radius: 15, color: ink('--act'), weight: 2.5, fill: false, interactive: false }).addTo(this.way);
       if (one.at) this.name(at(one.at), one.package);
     }
+    for (const mark of tapped) L.circleMarker(at(mark.at), { radius: 5, color: ink('--ink'), fillColor: ink('--ink'), fillOpacity: 1, interactive: false }).addTo(this.way);
     for (const mark of marks) {
       const broken = mark.safe === false;
-      const dot = L.circleMarker(at(mark.at), { radius: 8, color: broken ? ink('--act') : ink('--ink'), weight: 3, fillColor: ink('--paper'), fillOpacity: 1 }).addTo(this.way);
+      const dot = L.circleMarker(at(mark.at), { radius: 9, color: broken ? ink('--act') : ink('--ink'), weight: 3, fillColor: ink('--paper'), fillOpacity: 1 }).addTo(this.way);
       dot.on('click', () => this.dispatchEvent(new CustomEvent('section', { detail: mark.section, bubbles: true })));
+      if (marks.length <= MOST_NUMBERS) this.number(at(mark.at), mark.section, broken);
     }
-    for (const mark of tapped) L.circleMarker(at(mark.at), { radius: 5, color: ink('--ink'), fillColor: ink('--ink'), fillOpacity: 1, interactive: false }).addTo(this.way);
+  }
+
+  /** Writes a section's number into its end. @param {any} place @param {number} section @param {boolean} broken */
+  number(place, section, broken) {
+    const L = this.leaflet;
+    const word = document.createElement('span');
+    word.className = broken ? 'section-number broken' : 'section-number';
+    word.textContent = String(section);
+    L.marker(place, { interactive: false, keyboard: false, icon: L.divIcon({ html: word, className: 'knob-place', iconSize: [18, 18] }) }).addTo(this.way);
   }
 
   /** Writes a package's name beside its ring; names at one place stand below one another. @param {any} place @param {string} name */
@@ -129,8 +142,9 @@ class GroundMap extends Part {
   /** Shows all of the way, or else of the layers. */
   fit() {
     const L = this.leaflet;
-    const all = this.shown?.way.length
-      ? L.latLngBounds(this.shown.way.map((/** @type {number[]} */ place) => [place[1], place[0]]))
+    const way = this.shown?.way.length ? this.shown.way : this.places;
+    const all = way.length > 1
+      ? L.latLngBounds(way.map((/** @type {number[]} */ place) => [place[1], place[0]]))
       : this.layers.length ? L.featureGroup(this.layers.map((layer) => L.geoJSON(layer.geojson))).getBounds() : null;
     if (all?.isValid()) this.map.fitBounds(all, { padding: [24, 24], maxZoom: CLOSEST });
   }

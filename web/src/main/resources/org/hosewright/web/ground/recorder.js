@@ -24,7 +24,13 @@ export class Recorder {
     this.heard = 0;
     /** @type {any} keeps the screen on while recording, where the browser can */
     this.awake = null;
+    document.addEventListener('visibilitychange', () => { if (this.running && document.visibilityState === 'visible') this.keepAwake(); });
     this.take();
+  }
+
+  /** A browser lets the screen sleep again once the page was out of sight: asked anew whenever it comes back. */
+  keepAwake() {
+    /** @type {any} */ (navigator).wakeLock?.request('screen').then((/** @type {any} */ lock) => { this.awake = lock; }, () => undefined);
   }
 
   get running() {
@@ -52,7 +58,7 @@ export class Recorder {
   start() {
     this.trouble = '';
     this.heard = 0;
-    /** @type {any} */ (navigator).wakeLock?.request('screen').then((/** @type {any} */ lock) => { this.awake = lock; }, () => undefined);
+    this.keepAwake();
     this.watching = navigator.geolocation.watchPosition(
       (position) => this.add(position),
       (error) => this.fail(error),

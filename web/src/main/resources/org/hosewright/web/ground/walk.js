@@ -60,7 +60,7 @@ class WalkIt extends Part {
   /** @override */
   render() {
     const barred = Recorder.barred();
-    return html`<p class="soft">Begin where the pump stands, walk as the hose would lie, stop at the tip. Stand still for ten seconds at both ends.</p>
+    return html`<p class="soft">Begin where the pump stands, walk as the hose would lie, stop at the tip. Stand still for ten seconds at both ends. Keep this page in sight: a browser gives no positions to a page that is put away.</p>
       ${barred ? html`<p class="caution">${barred} A track from the phone's own recorder can be taken in all the same.</p>` : this.recording()}
       <p class="row"><button @click=${() => this.take()}>Take in a recorded track</button> <span class="soft small">GPX 1.1 or GeoJSON. It stays on this company's own machine.</span></p>`;
   }
