@@ -1,6 +1,7 @@
 package org.hosewright.cli.text;
 
 import java.util.List;
+import java.util.function.Function;
 import org.hosewright.ground.walk.RiseSource;
 import org.hosewright.ground.walk.Walk;
 import org.hosewright.hydraulics.limit.Limit;
@@ -91,25 +92,23 @@ public final class WalkText {
             String hose = shown.text(there.mark().hose());
             String ground = shown.rise(there.mark().place().height());
             if (line) {
-                String pump = there.line().map(at -> shown.withBand(at.pump())).orElse("");
-                String flow =
-                        there.line().map(at -> shown.text(at.flow().value())).orElse("");
                 table.add(
                         number,
                         hose,
                         ground,
-                        pump,
-                        there.line()
-                                .flatMap(LineThere::ordered)
-                                .map(shown::text)
-                                .orElse("none"),
-                        flow,
-                        there.line().map(WalkText::limit).orElse(""));
+                        laid(there, at -> shown.withBand(at.pump())),
+                        laid(there, at -> at.ordered().map(shown::text).orElse("none")),
+                        laid(there, at -> shown.text(at.flow().value())),
+                        laid(there, WalkText::limit));
             } else {
                 table.add(number, hose, ground, place(there));
             }
         }
         return table;
+    }
+
+    private static String laid(SectionThere there, Function<LineThere, String> says) {
+        return there.line().map(says).orElse("");
     }
 
     private static String limit(LineThere at) {

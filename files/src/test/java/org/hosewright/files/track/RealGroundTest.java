@@ -90,7 +90,9 @@ class RealGroundTest {
         for (int i = 0; i < SIDE * SIDE; i++) {
             if (raw.get(i) == HeightTile.VOID) {
                 voids++;
-                var there = new Position(50 - (i / SIDE) / (SIDE - 1.0), 11 + (i % SIDE) / (SIDE - 1.0));
+                int row = i / SIDE;
+                int column = i % SIDE;
+                var there = new Position(50 - row / (SIDE - 1.0), 11 + column / (SIDE - 1.0));
                 assertThat(terrain.findHeight(there)).as("void " + i).isEmpty();
             }
         }

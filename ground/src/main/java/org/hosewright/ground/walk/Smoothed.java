@@ -33,17 +33,20 @@ final class Smoothed {
             ensemble = new Ensemble(course, weighing);
         }
         say(remarks, stops, spikes(ensemble.best().filter()));
-        if (!question.measured().isEmpty()) {
-            remarks.add("The distance is corrected by what was measured: "
-                    + question.measured().stream()
-                            .map(length -> length.by().word())
-                            .distinct()
-                            .collect(Collectors.joining(", "))
-                    + ".");
-        }
+        sayMeasured(question.measured(), remarks);
         Along along = new Along(ensemble.ways());
         question.measured().forEach(length -> along.measured(step(course, length.at()), length));
         return traced(course, ensemble.best().way(), along, plane);
+    }
+
+    private static void sayMeasured(List<MeasuredLength> measured, List<String> remarks) {
+        if (!measured.isEmpty()) {
+            String by = measured.stream()
+                    .map(length -> length.by().word())
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            remarks.add("The distance is corrected by what was measured: " + by + ".");
+        }
     }
 
     private static void say(List<String> remarks, int stops, int spikes) {
