@@ -172,7 +172,7 @@ class Ground extends Part {
     const chosen = asked.package || this.shown.package || '';
     return html`<form class="way-asked" @submit=${(/** @type {Event} */ event) => this.ask(event)}>
       <div class="field"><label>Package<select name="package"><option value="">none</option>${this.packages.map((id) => html`<option ?selected=${id === chosen}>${id}</option>`)}</select></label></div>
-      <div class="field"><label>Whole way as measured<input name="measured" .value=${asked.measured} autocomplete="off" placeholder=${us ? '340 ± 2 ft' : '104 ± 1 m'}></label></div>
+      <div class="field"><label>Whole way as measured (± standard error)<input name="measured" .value=${asked.measured} autocomplete="off" placeholder=${us ? '340 ± 2 ft' : '104 ± 1 m'}></label></div>
       <div class="field"><label>Measured with<select name="measuredWith">${['tape', 'hose laid', 'measuring wheel'].map((by) => html`<option ?selected=${by === asked.measuredWith}>${by}</option>`)}</select></label></div>
       ${this.track && this.shown.tapped.some((/** @type {any} */ mark) => mark.mark === 'coupling') ? html`<div class="field"><label>The couplings marked<select name="couplings"><option value="">are marks alone</option><option value="hose laid" ?selected=${asked.couplings !== ''}>are of hose laid, in order from the pump</option></select></label></div>` : nothing}
       ${this.track ? html`<div class="field"><label>End above or below the start<select name="way"><option ?selected=${asked.way === 'up'}>up</option><option ?selected=${asked.way === 'down'}>down</option></select></label></div>
