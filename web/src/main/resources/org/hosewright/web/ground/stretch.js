@@ -210,7 +210,7 @@ class Stretch extends Part {
     const range = answer.fewest === answer.most ? '' : `, between ${answer.fewest} and ${answer.most}`;
     return html`<div class="estimate"><dl class="answers"><div class="answer"><dd><span class="value">${answer.sections} sections</span><span class="unit">${answer.hose}</span></dd><dt>to take${range}</dt></div></dl>
       ${answer.within ? nothing : html`<p class="wrong">Not within reach: safe to ${answer.safe}, stopped by ${answer.stoppedBy}.</p>`}
-      <div class="wide" tabindex="0" role="region" aria-label="Pump pressures of the stretch"><table class="sections"><thead><tr><th scope="col">sections</th><th scope="col">hose</th><th scope="col">pump</th><th scope="col">flow</th><th scope="col" class="words">first limit</th></tr></thead>
+      <div class="wide" tabindex="0" role="region" aria-label="Pump pressures of the stretch"><table class="sections figures-4"><thead><tr><th scope="col">sections</th><th scope="col">hose</th><th scope="col">pump</th><th scope="col">flow</th><th scope="col" class="words">first limit</th></tr></thead>
         <tbody>${answer.lines.map((/** @type {any} */ line) => html`<tr><th scope="row">${line.sections}</th><td>${line.hose}</td><td>${line.pump}</td><td>${line.safe ? line.flow : html`<span class="wrong">not safe</span>`}</td><td class="words">${line.limit ? `${line.limit}, ${line.used} %` : 'no limit is known'}</td></tr>`)}</tbody></table></div>
       ${answer.within ? html`<p>Safe to <b>${answer.safe}</b> on this rise; stopped by ${answer.stoppedBy}.</p>` : nothing}
       <p>Each floor more, ${answer.floor}: add ${answer.floorAdder}.</p>

@@ -38,7 +38,7 @@ class Way extends Part {
   table() {
     const laid = this.shown.marks.some((/** @type {any} */ mark) => mark.pump);
     const ordered = this.shown.marks.some((/** @type {any} */ mark) => mark.ordered);
-    return html`<div class="wide" tabindex="0" role="region" aria-label="Every section's end"><table class="sections">
+    return html`<div class="wide" tabindex="0" role="region" aria-label="Every section's end"><table class=${laid ? `sections figures-${ordered ? 6 : 5}` : 'sections'}>
       <thead><tr><th scope="col">section</th><th scope="col">hose</th><th scope="col">ground</th>${laid ? html`<th scope="col">pump</th>${ordered ? html`<th scope="col">ordered</th>` : nothing}<th scope="col">flow</th><th scope="col" class="words">first limit</th>` : nothing}</tr></thead>
       <tbody>${this.shown.marks.map((/** @type {any} */ mark) => html`<tr id="section-${mark.section}" class=${mark.section === this.chosen ? 'chosen' : ''}><th scope="row">${mark.section}</th><td>${mark.hose}</td><td>${mark.height}</td>
         ${laid ? mark.pump ? html`<td>${mark.pump}</td>${ordered ? html`<td><b>${mark.ordered ?? 'none'}</b></td>` : nothing}<td>${mark.safe ? mark.flow : html`<span class="wrong">not safe</span>`}</td><td class="words">${mark.limit ? `${mark.limit}, ${mark.used} %` : 'no limit is known'}</td>` : html`<td></td>${ordered ? html`<td></td>` : nothing}<td></td><td class="words">within the package's other hose</td>` : nothing}</tr>`)}</tbody></table></div>`;
