@@ -1,5 +1,6 @@
 package org.hosewright.cli.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.hosewright.ground.walk.RiseSource;
@@ -57,11 +58,31 @@ public final class WalkText {
     }
 
     private List<String> broken() {
-        return walked.sections().stream()
+        List<String> broken = new ArrayList<>();
+        walked.sections().stream()
                 .filter(there -> there.line().isPresent() && !there.line().get().isSafe())
                 .findFirst()
-                .map(there -> List.of(beyond(there)))
-                .orElse(List.of());
+                .ifPresent(there -> broken.add(beyond(there)));
+        List<SectionThere> asOrdered = walked.sections().stream()
+                .filter(there -> there.line().map(LineThere::isBrokenAsOrdered).orElse(false))
+                .toList();
+        if (!asOrdered.isEmpty()) {
+            broken.add(asOrdered(asOrdered));
+        }
+        return broken;
+    }
+
+    private String asOrdered(List<SectionThere> sections) {
+        SectionThere first = sections.get(0);
+        SectionThere last = sections.get(sections.size() - 1);
+        String where = first == last
+                ? "At section " + first.mark().section() + " ("
+                        + shown.text(first.mark().hose()) + ") "
+                : "From section " + first.mark().section() + " to "
+                        + last.mark().section() + " (" + shown.text(first.mark().hose()) + " to "
+                        + shown.text(last.mark().hose()) + ") ";
+        return where + "at the ordered pressure "
+                + stop(first.line().orElseThrow().asOrdered().orElseThrow()) + "; pump what the section needs.";
     }
 
     private String beyond(SectionThere there) {
@@ -112,7 +133,8 @@ public final class WalkText {
     }
 
     private static String limit(LineThere at) {
-        return at.first().map(Limit::what).orElse("") + (at.isSafe() ? "" : " - NOT SAFE");
+        String unsafe = !at.isSafe() ? " - NOT SAFE" : at.isBrokenAsOrdered() ? " - NOT SAFE as ordered" : "";
+        return at.tightest().map(Limit::what).orElse("") + unsafe;
     }
 
     private String place(SectionThere there) {

@@ -84,7 +84,7 @@ final class GroundParts {
 
     /** The first limit in words: what, and how much of it is used. */
     static String limit(LineThere line) {
-        return line.first()
+        return line.tightest()
                 .map(limit -> (limit.broken() ? "BROKEN: " : "") + limit(limit))
                 .orElse("no limit is known");
     }
@@ -94,6 +94,6 @@ final class GroundParts {
     }
 
     static String holds(LineThere line, QuantityShown shown) {
-        return line.isSafe() ? shown.withBand(line.flow()) : "NOT SAFE";
+        return line.isSafe() && !line.isBrokenAsOrdered() ? shown.withBand(line.flow()) : "NOT SAFE";
     }
 }

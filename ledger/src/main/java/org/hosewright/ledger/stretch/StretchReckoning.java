@@ -105,7 +105,7 @@ final class StretchReckoning {
                 .findFirst();
         boolean fit =
                 line.runs().stream().noneMatch(run -> bounds.testAge(run.hose().id()) == TestAge.TOO_OLD);
-        return new LineThere(needed, Optional.empty(), Known.of(state.flow()), first, fit);
+        return new LineThere(needed, Optional.empty(), Known.of(state.flow()), first, Optional.empty(), fit);
     }
 
     private List<String> cautions(Optional<Line> line, boolean oneDischarge) {

@@ -81,18 +81,17 @@ final class Laying {
         Known<Pressure> needed = withRise(LineSolver.neededPump(line, errors, duty.ask()));
         double high_Pa = needed.value().pascals() + Reach.ONE_SIDED_95 * needed.standardErrorSi();
         Optional<Pressure> figure = ordered.find(line.length());
-        Stream<Limit> atNeeded = LineLimits.of(line, state.withPump(new Pressure(high_Pa)), bounds).stream();
+        Optional<Limit> first = most(LineLimits.of(line, state.withPump(new Pressure(high_Pa)), bounds).stream());
         Stream<Limit> atOrdered = figure.map(pressure -> gauge.pump(line, pressure)).stream()
                 .filter(pump -> pump.pascals() > 0)
                 .flatMap(pump -> LineLimits.of(line, LineSolver.atPump(line, pump), bounds).stream());
         boolean fit =
                 line.runs().stream().noneMatch(run -> bounds.testAge(run.hose().id()) == TestAge.TOO_OLD);
-        return new LineThere(
-                needed,
-                figure,
-                flow(line, state, figure),
-                Stream.concat(atNeeded, atOrdered).max(Comparator.comparingDouble(Limit::used)),
-                fit);
+        return new LineThere(needed, figure, flow(line, state, figure), first, most(atOrdered), fit);
+    }
+
+    private static Optional<Limit> most(Stream<Limit> limits) {
+        return limits.max(Comparator.comparingDouble(Limit::used));
     }
 
     /** The flow that the ordered pressure gives, else that of the duty. */

@@ -116,10 +116,13 @@ class WalkReportTest {
         WalkReport ordered = WalkReport.of(walk, kit(), id(kit()), tooMuch, today);
         var there = ordered.sections().get(1).line().orElseThrow();
         assertThat(there.ordered()).contains(Pressure.ofPsi(320));
-        assertThat(there.isSafe()).isFalse();
+        assertThat(there.isBrokenAsOrdered()).isTrue();
+        assertThat(there.tightest()).isEqualTo(there.asOrdered());
+        assertThat(there.isSafe()).as("at what it needs").isTrue();
+        assertThat(ordered.longestSafe()).isEqualTo(needed.longestSafe());
         OrderedFigures little = hose -> Optional.of(Pressure.ofPsi(40));
         WalkReport less = WalkReport.of(walk, kit(), id(kit()), little, today);
-        assertThat(less.sections().get(1).line().orElseThrow().first())
+        assertThat(less.sections().get(1).line().orElseThrow().tightest())
                 .isEqualTo(needed.sections().get(1).line().orElseThrow().first());
     }
 

@@ -121,8 +121,15 @@ final class WalkShown {
     private void line(ObjectNode json, LineThere line) {
         line.ordered().ifPresent(figure -> json.put("ordered", shown.text(figure)));
         json.put("pump", shown.withBand(line.pump())).put("flow", shown.withBand(line.flow()));
-        json.put("safe", line.isSafe());
-        line.first().ifPresent(limit -> json.put("limit", limit.what()).put("used", Math.round(100 * limit.used())));
+        json.put("safe", line.isSafe() && !line.isBrokenAsOrdered());
+        line.tightest()
+                .ifPresent(limit ->
+                        json.put("limit", limit.what() + asOrdered(line)).put("used", Math.round(100 * limit.used())));
+    }
+
+    /** Said where the limit is broken by what is ordered, not by what is needed. */
+    private static String asOrdered(LineThere line) {
+        return line.isSafe() && line.isBrokenAsOrdered() ? ", as ordered" : "";
     }
 
     private ObjectNode tapped(WalkedMark marked) {
