@@ -75,7 +75,7 @@ public final class WalkText {
     private String asOrdered(List<SectionThere> sections) {
         SectionThere first = sections.get(0);
         SectionThere last = sections.get(sections.size() - 1);
-        String where = first == last
+        String where = sections.size() == 1
                 ? "At section " + first.mark().section() + " ("
                         + shown.text(first.mark().hose()) + ") "
                 : "From section " + first.mark().section() + " to "
