@@ -25,12 +25,12 @@ const COMPARED = [
   ['engine', 'solve', 100000, 'whole', 10000, 0, 'two intakes, four discharges, a wye: whole'],
   ['100', 'batch', 60000, 'batch', 1500, 5, 'grid of 100: batch'],
   ['100', 'one', 10000, 'batch', 1500, 0, 'grid of 100: laid out once, one by one'],
-  ['100', 'solve', 10000, 'whole', 1500, 5, 'grid of 100: whole'],
+  ['100', 'solve', 10000, 'whole', 1500, 0, 'grid of 100: whole'],
   ['1000', 'batch', 3000, 'batch', 100, 3, 'grid of 1,000: batch'],
   ['1000', 'one', 300, 'batch', 100, 0, 'grid of 1,000: laid out once, one by one'],
-  ['1000', 'solve', 250, 'whole', 60, 3, 'grid of 1,000: whole'],
+  ['1000', 'solve', 250, 'whole', 60, 0, 'grid of 1,000: whole'],
   ['10000', 'one', 12, 'batch', 4, 1.5, 'grid of 10,000: laid out once, one by one'],
-  ['10000', 'solve', 12, 'whole', 2, 1.5, 'grid of 10,000: whole'],
+  ['10000', 'solve', 12, 'whole', 2, 0, 'grid of 10,000: whole'],
 ];
 
 mkdirSync(cases, {recursive: true});
