@@ -7,34 +7,20 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.hosewright.ledger.history.Act;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What lies on a rig, through the API, and what it does to the order in force. */
-final class BedRoutesTest {
+final class BedRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
 
-    @TempDir
-    Path folder;
-
-    private Running running;
-
     @BeforeEach
-    void start() throws IOException {
-        running = Running.demo(folder);
+    void signOrder() throws IOException {
         ask("/orders", "{\"who\": \"T. Officer\"}");
         ask("/orders/1/steps", "{\"who\": \"Chief\", \"kind\": \"signed\"}");
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

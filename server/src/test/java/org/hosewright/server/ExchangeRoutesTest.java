@@ -11,30 +11,18 @@ import java.nio.file.Path;
 import java.util.Base64;
 import org.hosewright.files.exchange.ExchangeFile;
 import org.hosewright.ledger.leaf.LeafKind;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Neighbours' files through the API. */
-final class ExchangeRoutesTest {
+final class ExchangeRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
 
-    @TempDir
-    Path folder;
-
-    private Running running;
     private byte[] file;
 
     @BeforeEach
-    void start() throws IOException {
-        running = Running.demo(folder);
+    void readFile() throws IOException {
         file = Files.readAllBytes(Path.of(System.getProperty("hosewright.root"), "examples", "aldwick-vale.exchange"));
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

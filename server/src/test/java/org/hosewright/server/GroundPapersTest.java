@@ -15,29 +15,11 @@ import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The papers about the ground: one page each, however long the way is. */
-final class GroundPapersTest {
+final class GroundPapersTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-
-    @BeforeEach
-    void start() {
-        running = Running.demo(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void reachSheetIsOnePageHolds() throws Exception {

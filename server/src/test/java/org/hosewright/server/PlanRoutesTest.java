@@ -7,33 +7,14 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import org.hosewright.ledger.history.Act;
 import org.hosewright.ledger.leaf.LeafDraft;
 import org.hosewright.ledger.leaf.LeafKind;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A test night planned, kept and started through the API. */
-final class PlanRoutesTest {
+final class PlanRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-
-    @BeforeEach
-    void start() {
-        running = Running.demo(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void safety08EveryPointIsCheckedAndSaysWhereNotToGoAboveHolds() throws IOException {

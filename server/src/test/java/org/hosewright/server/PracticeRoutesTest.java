@@ -9,7 +9,6 @@ import java.io.InputStream;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
@@ -17,34 +16,21 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.hosewright.ledger.history.Act;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Practice for drivers from the signed numbers, and exactly the problems that a change makes stale. */
-final class PracticeRoutesTest {
+final class PracticeRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
     private static final Pattern ANSWER =
             Pattern.compile("(\\d+) (\\d+) psi ordered (\\d+) psi(?: and (\\d) × 5 psi)? a gauge");
 
-    @TempDir
-    Path folder;
-
-    private Running running;
-
     @BeforeEach
-    void start() {
-        running = Running.demo(folder);
+    void alterKit() {
         kit("crosslay-2: { size: 2 in }", "crosslay-2: { size: 2 in, loss: 2.06 psi @ 100 gpm }");
         kit(
                 "crosslay-2-200: { engine: engine-41, discharge: crosslay-2, hose: 4 x attack-175",
                 "crosslay-2-200: { engine: engine-41, discharge: crosslay-2, hose: 4 x attack-250");
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

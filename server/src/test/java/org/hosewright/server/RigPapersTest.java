@@ -7,18 +7,15 @@ import java.io.InputStream;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.hosewright.ledger.history.Act;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The sheets of one rig among two: marked for what concerns that rig, and for nothing else. */
-final class RigPapersTest {
+final class RigPapersTest extends AtDemo {
     private static final List<String> SHEETS = List.of("pump-card", "tags", "pocket-card");
     private static final String RIG_42 = """
             engines:
@@ -32,23 +29,12 @@ final class RigPapersTest {
               deck-42: { engine: engine-42, discharge: deck-1, hose: 4 x attack-250, nozzle: inch-eighth, target: 250 gpm, least: 200 gpm }
             """;
 
-    @TempDir
-    Path folder;
-
-    private Running running;
-
     @BeforeEach
     void orderForTwoRigs() {
-        running = Running.demo(folder);
         kit("engines:\n", RIG_42);
         kit("packages:\n", LINE_42);
         ask("/orders", "{\"who\": \"T. Officer\"}");
         ask("/orders/1/steps", "{\"who\": \"Chief\", \"kind\": \"signed\"}");
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

@@ -5,32 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The station's morning look at one rig, from no order to one that is on the rig and read. */
-final class StationRoutesTest {
+final class StationRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-
-    @BeforeEach
-    void start() {
-        running = Running.demo(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void rigWantsOneThingLessWithEachStepHolds() throws IOException {

@@ -18,29 +18,11 @@ import java.util.Base64;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Stretches, layers and pictures through the API. */
-final class StretchRoutesTest {
+final class StretchRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-
-    @BeforeEach
-    void start() {
-        running = Running.demo(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void keptStretchComesBackUnchanged() throws Exception {

@@ -18,25 +18,18 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.hosewright.ledger.history.Act;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Stretch sheets that rest on what is no longer so: those, no others, and until somebody looks at them anew. */
-final class StretchStaleTest {
+final class StretchStaleTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
 
-    @TempDir
-    Path folder;
-
-    private Running running;
     private String onCrosslay;
     private String onRear;
 
     @BeforeEach
-    void start() throws IOException {
-        running = Running.demo(folder);
+    void keepTwo() throws IOException {
         onCrosslay = json(running.get("/api/v1/stretches"))
                 .path("stretches")
                 .path(0)
@@ -46,11 +39,6 @@ final class StretchStaleTest {
                 .replace("crosslay-1-200", "rear-250-300")
                 .replaceAll("\"second\": \"[^\"]*\",", "")
                 .replaceAll("\"address\": \"[^\"]*\"", "\"address\": \"Old Mill\""));
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

@@ -15,29 +15,11 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Random;
 import org.hosewright.files.track.TrackFile;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Walks through the API: looked at, kept as recorded, corrected, written out again. */
-final class WalkRoutesTest {
+final class WalkRoutesTest extends AtDemo {
     private static final JsonMapper JSON = new JsonMapper();
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-
-    @BeforeEach
-    void start() {
-        running = Running.demo(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void walkIsKeptAsRecordedUnchanged() throws Exception {

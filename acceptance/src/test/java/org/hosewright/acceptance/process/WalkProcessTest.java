@@ -6,6 +6,8 @@ import static org.hosewright.acceptance.process.Hosewright.example;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,17 +25,7 @@ final class WalkProcessTest {
     @Test
     void walkWithPackageHolds() throws Exception {
         Path out = folder.resolve("marks.geojson");
-        var ran = Hosewright.run(
-                folder,
-                "walk",
-                example("garden-court.walk.gpx"),
-                "--kit",
-                example("garden-court.kit.yaml"),
-                "--package",
-                "crosslay-1-200",
-                "--out",
-                out.toString(),
-                "--json");
+        var ran = walkWithPackage("--out", out.toString(), "--json");
         assertThat(ran.status()).as(ran.err()).isEqualTo(0);
         var walk = ran.json();
         double error = walk.at("/distance/standardError").asDouble();
@@ -49,17 +41,7 @@ final class WalkProcessTest {
         }
         assertThat(walk.at("/raw/value").asDouble())
                 .isGreaterThan(walk.at("/distance/value").asDouble());
-        String text = Hosewright.run(
-                        folder,
-                        "walk",
-                        example("garden-court.walk.gpx"),
-                        "--kit",
-                        example("garden-court.kit.yaml"),
-                        "--package",
-                        "crosslay-1-200",
-                        "--measured",
-                        "410 \u00b1 2 ft")
-                .out();
+        String text = walkWithPackage("--measured", "410 \u00b1 2 ft").out();
         assertThat(text).contains("ordered", "corrected by what was measured: tape");
         assertThat(Files.readString(out)).contains("FeatureCollection", "\"mark\" : \"corner\"", "pump ");
     }
@@ -77,5 +59,12 @@ final class WalkProcessTest {
         var bare = Hosewright.run(folder, "walk", example("garden-court.walk.gpx"), "--section", "50");
         assertThat(bare.status()).isEqualTo(1);
         assertThat(bare.err()).contains("--section");
+    }
+
+    private Hosewright walkWithPackage(String... more) throws Exception {
+        List<String> words = new ArrayList<>(List.of("walk", example("garden-court.walk.gpx")));
+        words.addAll(List.of("--kit", example("garden-court.kit.yaml"), "--package", "crosslay-1-200"));
+        words.addAll(List.of(more));
+        return Hosewright.run(folder, words.toArray(new String[0]));
     }
 }

@@ -94,6 +94,6 @@ final class GroundParts {
     }
 
     static String holds(LineThere line, QuantityShown shown) {
-        return line.isSafe() && !line.isBrokenAsOrdered() ? shown.withBand(line.flow()) : "NOT SAFE";
+        return line.isSafeAsOrdered() ? shown.withBand(line.flow()) : "NOT SAFE";
     }
 }

@@ -145,7 +145,7 @@ record PieceCautions(LayState lay, QuantityShown shown) {
         for (Piece piece : intake.hoses()) {
             if (piece.flow().cubicMetresPerSecond() == 0 && lay.flow().cubicMetresPerSecond() > 0) {
                 says.add("Nothing comes through " + piece.what() + " from " + piece.place()
-                        + ": it brings less pressure" + " than stands at the intake that it leads to.");
+                        + ": it brings less pressure than stands at the intake that it leads to.");
             }
         }
     }

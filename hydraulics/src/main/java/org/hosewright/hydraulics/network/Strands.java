@@ -102,13 +102,19 @@ final class Strands {
         }
     }
 
-    /** Puts each flow at what its drop drives, the way of the flow it has: resistors give better drops than flows. */
+    /** Puts each flow at what its drop drives: resistors give better drops than flows. */
     void drive() {
         for (int k = 0; k < flow.length; k++) {
             if (pieces.isSquare(k)) {
                 driveSquare(k);
             } else {
                 drivePower(k);
+            }
+            double[] from = head[shape.from()[k]];
+            double[] to = head[shape.to()[k]];
+            double[] lost = loss[k];
+            for (int l = 0; l < lost.length; l++) {
+                lost[l] = from[l] - to[l];
             }
         }
     }
@@ -122,20 +128,14 @@ final class Strands {
             double size = Math.abs(at[l]) + Pieces.TINY;
             at[l] *= Math.sqrt(Math.abs(from[l] - to[l]) / (r[l] * size * size));
         }
-        lose(k);
     }
 
     private void drivePower(int k) {
         double[] from = head[shape.from()[k]];
         double[] to = head[shape.to()[k]];
         double[] at = flow[k];
-        double[] lost = loss[k];
         for (int l = 0; l < at.length; l++) {
-            double driven = pieces.flow_m3s(k, from[l] - to[l]);
-            if (driven * at[l] > 0) {
-                at[l] = driven;
-                lost[l] = pieces.loss_Pa(k, driven);
-            }
+            at[l] = pieces.flow_m3s(k, from[l] - to[l]);
         }
     }
 
@@ -145,11 +145,7 @@ final class Strands {
      */
     void straighten(double[] least) {
         for (int k = 0; k < flow.length; k++) {
-            if (pieces.isSquare(k)) {
-                slopeOfSquare(k, least);
-            } else {
-                slopeOfPower(k, least);
-            }
+            slope(k, least);
             double[] from = head[shape.from()[k]];
             double[] to = head[shape.to()[k]];
             double[] at = flow[k];
@@ -162,16 +158,7 @@ final class Strands {
         }
     }
 
-    private void slopeOfSquare(int k, double[] least) {
-        double[] r = resistance[k];
-        double[] at = flow[k];
-        double[] by = conductance[k];
-        for (int l = 0; l < at.length; l++) {
-            by[l] = 1 / Math.max(2 * r[l] * Math.abs(at[l]), least[l]);
-        }
-    }
-
-    private void slopeOfPower(int k, double[] least) {
+    private void slope(int k, double[] least) {
         double still = pieces.still_Pa(k);
         double n = pieces.exponent(k);
         double square = (2 - n) * pieces.besides(k);

@@ -36,6 +36,11 @@ public record LineThere(
         return asOrdered.isPresent() && asOrdered.get().broken();
     }
 
+    /** True where neither what is needed nor what is ordered breaks a limit. */
+    public boolean isSafeAsOrdered() {
+        return isSafe() && !isBrokenAsOrdered();
+    }
+
     /** The limit used most at either pressure. */
     public Optional<Limit> tightest() {
         return Stream.concat(first.stream(), asOrdered.stream()).max(Comparator.comparingDouble(Limit::used));

@@ -121,7 +121,7 @@ final class WalkShown {
     private void line(ObjectNode json, LineThere line) {
         line.ordered().ifPresent(figure -> json.put("ordered", shown.text(figure)));
         json.put("pump", shown.withBand(line.pump())).put("flow", shown.withBand(line.flow()));
-        json.put("safe", line.isSafe() && !line.isBrokenAsOrdered());
+        json.put("safe", line.isSafeAsOrdered());
         line.tightest()
                 .ifPresent(limit ->
                         json.put("limit", limit.what() + asOrdered(line)).put("used", Math.round(100 * limit.used())));
